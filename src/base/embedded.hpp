@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: Apache-2.0
+// Texts that the build puts inside the binary.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+namespace maslin::embedded {
+
+struct File {
+  std::string_view path;  // relative to its folder, with forward slashes
+  std::string_view text;
+};
+
+// The standard library (stdlib/), sorted by path.
+std::span<const File> standard_library();
+
+// The pages of the diagnostics (src/diagnostic/explain/), sorted by path.
+std::span<const File> explain_pages();
+
+}  // namespace maslin::embedded

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "driver/session.hpp"
+#include "plan/draft.hpp"
+
+namespace maslin::command {
+
+// "4 kg finished", "3 kg prepared"; nothing after a report.
+std::optional<plan::Aim> read_aim(Session& session, const std::string& text);
+
+}  // namespace maslin::command

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <fmt/format.h>
+
+#include <ostream>
+
+#include "command/aim.hpp"
+#include "command/command.hpp"
+#include "plan/make.hpp"
+#include "report/sheet.hpp"
+#include "report/text.hpp"
+
+namespace maslin::command {
+namespace {
+
+// One of several by its name; the only one where no name is given.
+template <class List>
+std::optional<std::size_t> choose(const List& list, std::size_t first, const std::string& wanted,
+                                  std::string_view what, Diagnostics& diagnostics) {
+  std::string names;
+  for (std::size_t i = 0; i < list.size(); ++i) {
+    if (!wanted.empty() && list[i].name == wanted) return i;
+    if (i >= first) names += fmt::format("{}`{}`", names.empty() ? "" : ", ", list[i].name);
+  }
+  const std::size_t count = list.size() - first;
+  if (wanted.empty() && count == 1) return first;
+  auto& found = diagnostics.report_without_place(
+      Code::no_choice, !wanted.empty() ? fmt::format("no {} is named `{}`", what, wanted)
+                       : count == 0    ? fmt::format("these files declare no {}", what)
+                                       : fmt::format("these files declare {} {}s", count, what));
+  if (count > 0) {
+    found.with_mend(fmt::format("choose with `--{}`: {}", what, names));
+  } else if (what == "framework") {
+    found.with_mend("name a file with a framework as well, or one of the library with `--framework`: "
+                    "`maslin explain frameworks` lists them");
+  } else {
+    found.with_mend(fmt::format("name a file with a {} as well", what));
+  }
+  return std::nullopt;
+}
+
+std::optional<plan::Task> make_task(Session& session, const PlanOptions& options) {
+  const language::Program& program = session.program();
+  Diagnostics& diagnostics = session.diagnostics();
+  const auto framework = choose(program.frameworks, program.library_frameworks, options.framework,
+                                "framework", diagnostics);
+  const auto basket = choose(program.baskets, 0, options.basket, "basket", diagnostics);
+  plan::Task task;
+  bool good = framework && basket;
+  if (framework) task.framework = language::FrameworkId(*framework);
+  if (basket) task.basket = language::BasketId(*basket);
+  // A kitchen may be left out; several need a choice.
+  if (!program.kitchens.empty() || !options.kitchen.empty()) {
+    const auto kitchen = choose(program.kitchens, 0, options.kitchen, "kitchen", diagnostics);
+    if (kitchen) task.kitchen = language::KitchenId(*kitchen);
+    good = good && kitchen;
+  }
+  if (!options.aim.empty()) {
+    const auto aim = read_aim(session, options.aim);
+    if (aim) task.aim = *aim;
+    good = good && aim;
+  }
+  if (good && program[task.framework].refines.valid()) {
+    diagnostics
+        .report(Code::not_computed, program[task.framework].span,
+                fmt::format("`{}` refines another framework, and that cannot be planned yet",
+                            program[task.framework].name))
+        .with_mend("plan with the framework it refines, or write its shares out in full");
+    return std::nullopt;
+  }
+  return good ? std::optional(task) : std::nullopt;
+}
+
+}  // namespace
+
+int plan(const Inputs& inputs, const PlanOptions& options, Files& files, const Streams& streams) {
+  Session session(files);
+  if (const int code = load(session, inputs, streams); code != done) return code;
+  const auto task = make_task(session, options);
+  if (!task) return print_diagnostics(session, streams);
+  const auto made = plan::make_plan(session.program(), *task, session.diagnostics());
+  const int code = print_diagnostics(session, streams);
+  if (!made) return code == done ? findings : code;
+  streams.out << report::to_text(report::make_sheet(session.sources(), session.program(), *made));
+  return code;
+}
+
+}  // namespace maslin::command

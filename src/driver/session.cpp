@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "driver/session.hpp"
+
+#include <fmt/format.h>
+#include <utf8proc.h>
+
+#include <filesystem>
+#include <optional>
+
+#include "base/embedded.hpp"
+#include "language/checks/checks.hpp"
+#include "syntax/parse.hpp"
+#include "syntax/problems.hpp"
+
+namespace maslin {
+namespace {
+
+constexpr std::size_t largest_file = std::size_t{64} << 20;
+constexpr std::size_t most_files = 1000;
+
+std::string parent_of(const std::string& path) {
+  return std::filesystem::path(path).parent_path().string();
+}
+
+bool is_inside(const std::string& path, const std::string& folder) {
+  const std::filesystem::path relative =
+      std::filesystem::path(path).lexically_relative(folder);
+  return !relative.empty() && *relative.begin() != "..";
+}
+
+// Where a text stops being text: bytes that are no UTF-8, or control characters.
+struct NotText {
+  std::uint32_t offset;
+  std::string what;
+};
+
+bool is_hidden(utf8proc_int32_t c) {
+  const bool direction = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+  return direction || c == 0x200B || c == 0x2028 || c == 0x2029;
+}
+
+std::optional<NotText> find_not_text(std::string_view text) {
+  const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(text.data());
+  for (std::size_t i = 0; i < text.size();) {
+    const unsigned char first = bytes[i];
+    if (first >= 0x20 && first < 0x7f) {
+      ++i;
+      continue;
+    }
+    const auto offset = static_cast<std::uint32_t>(i);
+    if (first < 0x80) {
+      const bool line_end = first == '\n' || (first == '\r' && i + 1 < text.size() && bytes[i + 1] == '\n');
+      if (first != '\t' && !line_end) {
+        return NotText{offset, fmt::format("the control character {}", static_cast<int>(first))};
+      }
+      ++i;
+      continue;
+    }
+    utf8proc_int32_t code_point = 0;
+    const auto length = utf8proc_iterate(bytes + i, static_cast<utf8proc_ssize_t>(text.size() - i),
+                                         &code_point);
+    if (length <= 0) return NotText{offset, "a byte that is no UTF-8"};
+    if (is_hidden(code_point) || (code_point >= 0x80 && code_point < 0xA0)) {
+      return NotText{offset, fmt::format("the invisible character U+{:04X}", code_point)};
+    }
+    i += static_cast<std::size_t>(length);
+  }
+  return std::nullopt;
+}
+
+std::string reason_for(const ReadError& error) {
+  switch (error.kind) {
+    case ReadError::Kind::missing: return "there is no such file";
+    case ReadError::Kind::folder: return "it is a folder, not a file";
+    case ReadError::Kind::denied: return "it may not be read";
+    case ReadError::Kind::too_large: return "it is larger than 64 MiB";
+    case ReadError::Kind::failed: break;
+  }
+  return error.reason;
+}
+
+}  // namespace
+
+Session::Session(Files& files) : files_(files) { load_library(); }
+
+void Session::load_library() {
+  for (const embedded::File& file : embedded::standard_library()) {
+    const std::string name = "<std>/" + std::string(file.path);
+    const FileId id = sources_.add(SourceFile::borrowed(name, file.text));
+    library_.push_back(syntax::parse(id, file.text));
+  }
+}
+
+void Session::allow_folder(const std::string& folder) {
+  folders_.push_back(files_.canonical(folder));
+}
+
+bool Session::load(const std::string& path) {
+  const std::string canonical = files_.canonical(path);
+  return load_file(canonical, path, nullptr, parent_of(canonical));
+}
+
+void Session::load_text(const std::string& name, std::string text) {
+  const std::string path = files_.canonical(name);
+  take_text(name, std::move(text), path, parent_of(path));
+}
+
+bool Session::load_file(const std::string& path, const std::string& shown, const Span* user,
+                        const std::string& root_folder) {
+  const auto known = seen_.find(path);
+  if (known != seen_.end()) {
+    if (known->second == State::loading && user != nullptr) {
+      diagnostics_
+          .report(Code::use_cycle, *user, "this file is being read already: files use one another in a circle")
+          .with_mend("put what both need into a third file");
+    }
+    return true;
+  }
+  seen_[path] = State::loading;
+  auto text = files_.read(path, largest_file);
+  if (!text) {
+    const bool large = text.error().kind == ReadError::Kind::too_large;
+    const Code code = large ? Code::file_too_large : Code::unreadable_file;
+    const std::string message =
+        fmt::format("`{}` cannot be read: {}", shown, reason_for(text.error()));
+    if (user != nullptr) {
+      diagnostics_.report(code, *user, message);
+    } else {
+      diagnostics_.report_without_place(code, message);
+    }
+    seen_[path] = State::loaded;
+    return false;
+  }
+  take_text(shown, std::move(text.value()), path, root_folder);
+  seen_[path] = State::loaded;
+  return true;
+}
+
+void Session::take_text(const std::string& shown, std::string text, const std::string& path,
+                        const std::string& root_folder) {
+  const FileId id = sources_.add(SourceFile(shown, std::move(text)));
+  if (!check_text(id)) return;
+  trees_.push_back(syntax::parse(id, sources_.file(id).text()));
+  const syntax::SyntaxTree& tree = trees_.back();
+  syntax::report_problems(tree, diagnostics_);
+  bool holds_something = false;
+  for (const syntax::View item : syntax::root(tree)) {
+    const auto kind = item.kind();
+    holds_something = holds_something ||
+                      (kind != syntax::Kind::space && kind != syntax::Kind::newline &&
+                       kind != syntax::Kind::comment && kind != syntax::Kind::documentation &&
+                       kind != syntax::Kind::semicolon && kind != syntax::Kind::byte_order_mark);
+  }
+  if (!holds_something) {
+    diagnostics_
+        .report(Code::empty_file, {id, 0, 0}, fmt::format("`{}` holds no statement", shown))
+        .with_mend("write a framework, a basket or a kitchen: `basket { onion 2 kg gross }`");
+  }
+  follow_uses(tree, path, root_folder);
+}
+
+bool Session::check_text(FileId file) {
+  const auto wrong = find_not_text(sources_.file(file).text());
+  if (!wrong) return true;
+  diagnostics_
+      .report(Code::not_text, {file, wrong->offset, wrong->offset + 1},
+              fmt::format("`{}` is not plain text: here stands {}", sources_.file(file).name(),
+                          wrong->what))
+      .with_mend("save it as plain text in UTF-8");
+  return false;
+}
+
+void Session::follow_uses(const syntax::SyntaxTree& tree, const std::string& path,
+                          const std::string& root_folder) {
+  for (const syntax::View item : syntax::root(tree)) {
+    if (!item.is(syntax::Kind::use)) continue;
+    const syntax::View text = language::text_child(item);
+    const std::string wanted = language::text_of(text);
+    const Span span = text.span();
+    const std::filesystem::path target = std::filesystem::path(parent_of(path)) / wanted;
+    const std::string canonical = files_.canonical(target.string());
+    if (wanted.empty() || std::filesystem::path(wanted).is_absolute() ||
+        !is_allowed(canonical, root_folder)) {
+      diagnostics_
+          .report(Code::use_outside, span, fmt::format("`{}` lies outside the folder of the first file", wanted))
+          .with_why("a framework from somebody else must not be able to read other files")
+          .with_mend("move it inside, or name its folder with --library");
+      continue;
+    }
+    if (seen_.size() >= most_files) {
+      diagnostics_.report(Code::use_outside, span, "more than 1000 files are used");
+      return;
+    }
+    const std::string shown = (std::filesystem::path(parent_of(sources_.file(tree.file).name())) / wanted)
+                                  .lexically_normal()
+                                  .string();
+    load_file(canonical, shown, &span, root_folder);
+  }
+}
+
+bool Session::is_allowed(const std::string& path, const std::string& root_folder) const {
+  if (is_inside(path, root_folder)) return true;
+  for (const std::string& folder : folders_) {
+    if (is_inside(path, folder)) return true;
+  }
+  return false;
+}
+
+void Session::compile() {
+  resolved_ = language::resolve(sources_, library_, trees_, diagnostics_);
+  language::run_checks(resolved_.program, diagnostics_);
+}
+
+}  // namespace maslin

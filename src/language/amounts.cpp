@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "language/amounts.hpp"
+
+#include <algorithm>
+
+#include "language/membership.hpp"
+
+namespace maslin::language {
+namespace {
+
+// Vinegar on sale for preserving is 5 g in 100 ml (USDA Complete Guide to Home Canning: at least
+// 5 % acidity).
+const Rational usual_strength(Rational::Wide{5}, Rational::Wide{100});
+
+const Rational least_acid(Rational::Wide{2}, Rational::Wide{100});
+
+bool is_credited_by_sort(Property property) {
+  return property == Property::acidity || property == Property::acetic_acid;
+}
+
+}  // namespace
+
+Rational stated_strength(const Addition& addition) {
+  return addition.strength.value_or(usual_strength);
+}
+
+Rational amount_per_gram(const Program& program, const Addition& addition, const Stuff& stuff) {
+  const Ingredient& ingredient = program[stuff.ingredient];
+  // A stronger bottle stands for more of the stated strength.
+  const Rational strength =
+      stuff.acidity ? *stuff.acidity / stated_strength(addition) : Rational(1);
+  switch (addition.measured) {
+    case Measured::by_weight: return strength;
+    case Measured::by_volume:
+      if (!ingredient.density) return Rational::undefined();
+      return strength / middle(ingredient.density->value);
+    case Measured::by_count:
+      if (!ingredient.piece) return Rational::undefined();
+      return Rational(1) / middle(ingredient.piece->value);
+  }
+  return Rational::undefined();
+}
+
+Rational credit_per_gram(const Program& program, const Substitution& substitution,
+                         const Framework& framework, const Stuff& stuff) {
+  const Addition& addition = framework.additions[substitution.addition];
+  const auto share = share_of(program, substitution.by, stuff);
+  if (!share) return Rational::undefined();
+  if (is_credited_by_sort(substitution.by)) {
+    if (addition.measured == Measured::by_volume) return share->low / stated_strength(addition);
+    return Rational::undefined();
+  }
+  if (addition.measured != Measured::by_weight) return Rational::undefined();
+  // What dried fruit is expected to bring; the published range is shown beside it.
+  return middle(*share);
+}
+
+std::optional<Bounds> share_of(const Program& program, Property property, const Stuff& stuff) {
+  const Ingredient& ingredient = program[stuff.ingredient];
+  const bool acid = property == Property::acetic_acid || property == Property::acidity;
+  if (acid && stuff.acidity) {
+    if (!ingredient.density) return std::nullopt;
+    const Bounds& density = ingredient.density->value;
+    return Bounds{*stuff.acidity / density.high, *stuff.acidity / density.low};
+  }
+  return figure_of(ingredient, property);
+}
+
+bool is_in_the_pan_anyway(const Program& program, const Framework& framework,
+                          const Substitution& substitution, IngredientId ingredient) {
+  const auto takes_it = [&](const Target& target) { return takes(program, target, ingredient); };
+  for (std::size_t i = 0; i < framework.additions.size(); ++i) {
+    if (i != substitution.addition && takes_it(framework.additions[i].target)) return true;
+  }
+  return std::any_of(framework.shares.begin(), framework.shares.end(),
+                     [&](const Share& share) { return takes_it(share.target); });
+}
+
+bool allows_other_strength(const Framework& framework, std::size_t addition) {
+  return std::any_of(framework.substitutions.begin(), framework.substitutions.end(),
+                     [&](const Substitution& each) {
+                       return each.addition == addition && each.by == Property::acetic_acid &&
+                              each.donor.name == each.replaced.name;
+                     });
+}
+
+bool is_acid_donor(const Program& program, const Stuff& stuff) {
+  if (stuff.acidity) return true;
+  const auto acidity = share_of(program, Property::acidity, stuff);
+  return acidity && acidity->low >= least_acid;
+}
+
+bool needs_strength(const Ingredient& ingredient) {
+  return ingredient.composition.or_none(science::Substance::acetic_acid).high >= least_acid;
+}
+
+bool is_of_finished(const Limit& limit) {
+  if (limit.whole == Whole::finished_product) return true;
+  return limit.whole == Whole::none;
+}
+
+bool is_computed(const Limit& limit) {
+  if (limit.whole == Whole::volatile_matter) return false;
+  if (!limit.property) return limit.whole == Whole::prepared_produce || is_of_finished(limit);
+  switch (*limit.property) {
+    case Property::soluble_solids:
+    case Property::total_solids:
+    case Property::sugars:
+    case Property::salt: return true;
+    // Part of the acid boils away with the water.
+    case Property::acetic_acid:
+    case Property::acidity: return limit.whole == Whole::prepared_produce;
+    default: return false;
+  }
+}
+
+}  // namespace maslin::language

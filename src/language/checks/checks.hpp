@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+// What can be said of a program before there is a basket. One rule a file.
+#pragma once
+
+#include "diagnostic/diagnostic.hpp"
+#include "language/program.hpp"
+
+namespace maslin::language {
+
+void run_checks(const Program& program, Diagnostics& diagnostics);
+
+namespace checks {
+
+// The least shares fit into 100 %, and the most fill it.
+void shares(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// Every slot has something that could fill it.
+void classes(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// No class stands above itself.
+void class_cycles(const Program& program, Diagnostics& diagnostics);
+// Volumes have densities, counts have piece weights, limits and credits have their figures.
+void figures(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// Substitutions go towards more acid and less low-acid produce, or are capped.
+void directions(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// What is added can bring the acid that a limit asks for.
+void reach(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// Compositions add up to no more than the whole.
+void compositions(const Program& program, Diagnostics& diagnostics);
+
+}  // namespace checks
+
+}  // namespace maslin::language

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <fmt/format.h>
+
+#include <functional>
+
+#include "language/amounts.hpp"
+#include "language/checks/checks.hpp"
+#include "language/membership.hpp"
+
+namespace maslin::language::checks {
+namespace {
+
+using Has = std::function<bool(IngredientId)>;
+
+// The members of a target that lack something, as long as one could be meant. A class of which some
+// member has it stays: what the basket brings decides then.
+void require(const Program& program, const Target& target, const Has& has, Code code, Span rule,
+             const std::string& lacking, Diagnostics& diagnostics) {
+  const auto all = members(program, target);
+  std::string names;
+  for (const IngredientId id : all) {
+    if (has(id)) return;
+    if (names.size() < 60) names += (names.empty() ? "" : ", ") + program[id].name;
+  }
+  if (all.empty()) return;
+  auto& found = diagnostics.report(code, rule, fmt::format("{} of {} is not known", lacking, names));
+  for (std::size_t i = 0; i < all.size() && i < 3; ++i) {
+    found.with_because(program[all[i]].span, "this has none");
+  }
+  found.with_mend(code == Code::missing_figure
+                      ? "give the figure where the ingredient is declared, or leave the rule out"
+                      : "state it by weight, or give the figure where the ingredient is declared");
+}
+
+void check_addition(const Program& program, const Addition& addition, Diagnostics& diagnostics) {
+  if (addition.measured == Measured::by_volume) {
+    require(
+        program, addition.target,
+        [&](IngredientId id) { return program[id].density.has_value(); },
+        Code::volume_without_density, addition.range_span, "the density", diagnostics);
+  } else if (addition.measured == Measured::by_count) {
+    require(
+        program, addition.target, [&](IngredientId id) { return program[id].piece.has_value(); },
+        Code::missing_piece, addition.range_span, "the weight of a piece", diagnostics);
+  }
+}
+
+void check_substitution(const Program& program, const Framework& framework,
+                        const Substitution& substitution, Diagnostics& diagnostics) {
+  if (substitution.donor.name == substitution.replaced.name) return;
+  const Addition& addition = framework.additions[substitution.addition];
+  const bool by_acid = substitution.by == Property::acidity ||
+                       substitution.by == Property::acetic_acid;
+  if (by_acid != (addition.measured == Measured::by_volume)) {
+    diagnostics
+        .report(Code::wrong_dimension, substitution.span,
+                fmt::format("{} is added {}, and that cannot be exchanged by {}",
+                            addition.target.name,
+                            addition.measured == Measured::by_volume  ? "by volume"
+                            : addition.measured == Measured::by_count ? "by count"
+                                                                      : "by weight",
+                            name_of(substitution.by)))
+        .with_because(addition.range_span, "stated here")
+        .with_mend(by_acid ? "state the acid by volume: `460 ml`" : "state it by weight: `300 g`");
+    return;
+  }
+  require(
+      program, substitution.donor,
+      [&](IngredientId id) {
+        return share_of(program, substitution.by, {id, std::nullopt}).has_value();
+      },
+      Code::missing_figure, substitution.span,
+      fmt::format("the {}", name_of(substitution.by)), diagnostics);
+}
+
+}  // namespace
+
+void figures(const Program& program, const Framework& framework, Diagnostics& diagnostics) {
+  for (const Addition& addition : framework.additions) {
+    check_addition(program, addition, diagnostics);
+  }
+  for (const Substitution& substitution : framework.substitutions) {
+    check_substitution(program, framework, substitution, diagnostics);
+  }
+  for (const Limit& limit : framework.limits) {
+    if (!limit.property || !is_computed(limit)) continue;
+    for (const Share& share : framework.shares) {
+      require(
+          program, share.target,
+          [&](IngredientId id) {
+            return share_of(program, *limit.property, {id, std::nullopt}).has_value();
+          },
+          Code::missing_figure, limit.span, fmt::format("the {}", name_of(*limit.property)),
+          diagnostics);
+    }
+  }
+}
+
+void compositions(const Program& program, Diagnostics& diagnostics) {
+  // Tables round and measure by different methods; a few grams over are no mistake.
+  const Rational most(Rational::Wide{103}, Rational::Wide{100});
+  for (const Ingredient& ingredient : program.ingredients) {
+    const Rational least = science::total(ingredient.composition).low;
+    if (least <= most) continue;
+    diagnostics
+        .report(Code::composition_over, ingredient.composition_span,
+                fmt::format("100 g of {} is made of {} g", ingredient.name,
+                            (least * 100).to_decimal(1)))
+        .with_mend("the figures are per 100 g edible; look for one that is given twice");
+  }
+}
+
+}  // namespace maslin::language::checks

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+// Which ingredient belongs to which class: by what it says it is, and by the class's figures. A
+// figure that is not known counts as its unfavourable answer: it makes low-acid, and never acid.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "language/program.hpp"
+
+namespace maslin::language {
+
+// Fills Program::classes_of; called once, when every class and ingredient is read.
+void find_members(Program& program);
+
+bool is_member(const Program& program, IngredientId ingredient, ClassId of_class);
+bool takes(const Program& program, const Target& target, IngredientId ingredient);
+// Every ingredient a target takes, in order of their ids.
+std::vector<IngredientId> members(const Program& program, const Target& target);
+
+// A figure of an ingredient as a mass share (a pH as such); nothing when no table gives it.
+std::optional<Bounds> figure_of(const Ingredient& ingredient, Property property);
+
+}  // namespace maslin::language

@@ -1,0 +1,273 @@
+// SPDX-License-Identifier: Apache-2.0
+// The resolved, typed model: names have become ids, text has become exact quantities, and every
+// figure and rule still knows the place it was written at. Flat vectors; the standard library's
+// entries come first, the user's after them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+#include "base/id.hpp"
+#include "quantity/dimension.hpp"
+#include "quantity/exact.hpp"
+#include "science/composition.hpp"
+#include "source/source.hpp"
+
+namespace maslin::language {
+
+struct UnitTag {};
+struct ClassTag {};
+struct IngredientTag {};
+struct FrameworkTag {};
+struct BasketTag {};
+struct KitchenTag {};
+using UnitId = Id<UnitTag>;
+using ClassId = Id<ClassTag>;
+using IngredientId = Id<IngredientTag>;
+using FrameworkId = Id<FrameworkTag>;
+using BasketId = Id<BasketTag>;
+using KitchenId = Id<KitchenTag>;
+
+// A published or measured figure: a range, where it stands, and where it comes from.
+struct Figure {
+  Bounds value;
+  Span span;
+  std::string origin;  // empty: the sources of the whole entry
+};
+
+struct Unit {
+  std::string name;
+  Dimension dimension;
+  Rational factor;                  // how many base units one of it is
+  std::vector<UnitId> could_be;     // a bare `pint`: the units that are meant by it; else empty
+  Span span;
+};
+
+// Which end of an uncertain figure a condition looks at.
+enum class End : std::uint8_t { either, lowest, highest };
+
+enum class Property : std::uint8_t {
+  ph,
+  acidity,         // titratable, as acetic acid, mass share
+  acetic_acid,     // mass share
+  sugars,          // mass share
+  soluble_solids,  // mass share
+  total_solids,    // mass share
+  water,           // mass share
+  salt,            // mass share
+  water_activity,
+  weight,
+  stability_index,
+};
+std::string_view name_of(Property property);
+std::optional<Property> property_named(std::string_view name);
+
+enum class Comparison : std::uint8_t { at_most, at_least };
+
+struct Condition {
+  Property property{};
+  End end = End::either;
+  Comparison comparison{};
+  bool strict = false;  // the line itself is outside
+  Rational value;
+  Span span;
+};
+
+struct Class {
+  std::string name;
+  std::vector<std::string> also;
+  std::vector<ClassId> parents;
+  std::vector<Condition> conditions;
+  IngredientId usually;  // what is meant when nothing of the class is at hand
+  std::string documentation;
+  Span span;  // of the name
+};
+
+enum class RawHazard : std::uint8_t { none_known, unpleasant, unsafe };
+
+struct Ingredient {
+  std::string name;
+  std::vector<std::string> also;
+  std::vector<ClassId> parents;
+  science::Composition composition;
+  std::optional<Figure> ph;
+  std::optional<Figure> edible;          // share of the gross weight
+  std::optional<Figure> density;         // g per ml
+  std::optional<Figure> piece;           // g
+  std::optional<Figure> acidity;         // g per ml, for vinegars
+  std::optional<Figure> soluble_solids;  // mass share, where a table has only the total
+  std::optional<Figure> total_solids;    // mass share
+  RawHazard raw = RawHazard::none_known;
+  Duration boil_first;
+  std::string raw_reason;
+  bool allergens_stated = false;
+  std::vector<std::string> allergens;
+  std::vector<std::string> notes;
+  std::vector<std::string> sources;
+  std::string composition_origin;
+  std::string documentation;
+  Span span;  // of the name
+  Span composition_span;
+};
+
+// What a slot of a framework takes: an ingredient, or any member of a class, or the named members.
+struct Target {
+  std::string name;  // as written
+  ClassId of_class;
+  IngredientId ingredient;
+  std::vector<Target> narrowed;  // `as quince, apple`: only these
+  Span span;
+};
+
+struct Share {
+  Target target;
+  Bounds range;                     // of the prepared produce, 0 to 1
+  std::optional<Rational> prefer;
+  Span span;
+  Span range_span;
+};
+
+enum class Measured : std::uint8_t { by_weight, by_volume, by_count };
+
+// An amount per kilogram of prepared produce, in g, ml or pieces.
+struct Addition {
+  Target target;
+  Measured measured{};
+  Bounds range;
+  std::optional<Rational> prefer;
+  std::optional<Rational> strength;  // g of acetic acid per ml, where the framework says it
+  UnitId unit;                       // as written, for spoons; invalid for counts
+  Span span;
+  Span range_span;
+};
+
+enum class Extent : std::uint8_t { optional, full };
+
+struct Substitution {
+  Target donor;
+  Target replaced;
+  std::size_t addition = 0;  // index of the addition replaced
+  Property by{};
+  Extent extent = Extent::optional;
+  std::optional<Rational> cap;  // share of what is replaced
+  std::vector<Target> only;
+  Span span;
+  Span cap_span;
+};
+
+enum class Whole : std::uint8_t { none, prepared_produce, finished_product, volatile_matter };
+
+struct Limit {
+  std::optional<Property> property;  // or the share of a class
+  Target share_of;
+  Bounds range;
+  bool has_low = false;
+  bool has_high = false;
+  Whole whole = Whole::none;
+  Span span;
+};
+
+enum class Status : std::uint8_t { not_stated, own, traditional, tested };
+
+// A part that is read and name-checked, and that a plan does not take into account.
+struct Uncomputed {
+  std::string what;
+  Span span;
+};
+
+struct Framework {
+  std::string name;
+  std::string title;
+  Rational version;
+  Status status = Status::not_stated;
+  std::string status_source;
+  std::vector<Share> shares;
+  std::vector<Addition> additions;
+  std::vector<Substitution> substitutions;
+  std::vector<Limit> limits;
+  std::optional<Range<Duration>> mature;
+  std::optional<Range<Duration>> best_within;
+  std::vector<std::string> notes;
+  std::vector<std::string> sources;
+  std::vector<Uncomputed> uncomputed;
+  FrameworkId refines;
+  std::string documentation;
+  Span span;  // of the name
+  Span produce_span;
+  bool poisoned = false;  // something in it could not be understood, and was reported
+};
+
+// Where something in the pan comes from.
+enum class Origin : std::uint8_t {
+  basket,
+  store,
+  to_buy,   // named in the basket as something to buy
+  to_have,  // asked for by the framework, and not listed anywhere
+};
+
+enum class WeighedAs : std::uint8_t { gross, prepared, drained };
+
+// A line of a basket or a store.
+struct Line {
+  IngredientId ingredient;
+  std::string name;                  // as written
+  std::optional<Rational> weight;    // g, of `basis`; nothing for a line that is only to buy
+  WeighedAs basis = WeighedAs::prepared;
+  std::optional<Rational> trim;      // share of the gross weight cut away
+  Rational spoiled;                  // g, gross
+  Rational keep_back;                // g, of `basis`
+  bool use_first = false;
+  bool sulphited = false;
+  bool to_buy = false;
+  std::optional<Rational> at_most;   // g that may be bought, prepared
+  std::optional<Rational> price;     // per g
+  std::optional<Rational> pack;      // g
+  std::optional<Rational> acidity;   // g per ml
+  std::string from;
+  std::string estimate;              // how a count or a volume became a weight; empty if weighed
+  Span span;
+  Span amount_span;
+};
+
+struct Basket {
+  std::string name;
+  std::vector<Line> lines;
+  Span span;
+  bool poisoned = false;
+};
+
+struct Kitchen {
+  std::string name;
+  std::optional<Mass> scale_step;
+  std::optional<Mass> scale_limit;
+  std::optional<Volume> spoon_step;
+  std::vector<Line> store;
+  std::optional<Volume> pan;
+  std::optional<Length> altitude;
+  std::string law;
+  std::vector<Uncomputed> uncomputed;
+  Span span;
+  bool poisoned = false;
+};
+
+struct Program {
+  std::vector<Unit> units;
+  std::vector<Class> classes;
+  std::vector<Ingredient> ingredients;
+  std::vector<Framework> frameworks;
+  std::vector<Basket> baskets;
+  std::vector<Kitchen> kitchens;
+  std::vector<std::vector<bool>> classes_of;  // for each ingredient, whether it is of each class
+  std::size_t library_frameworks = 0;  // how many of the frameworks are the library's
+
+  const Unit& operator[](UnitId id) const { return units[id.index]; }
+  const Class& operator[](ClassId id) const { return classes[id.index]; }
+  const Ingredient& operator[](IngredientId id) const { return ingredients[id.index]; }
+  const Framework& operator[](FrameworkId id) const { return frameworks[id.index]; }
+  const Basket& operator[](BasketId id) const { return baskets[id.index]; }
+  const Kitchen& operator[](KitchenId id) const { return kitchens[id.index]; }
+};
+
+}  // namespace maslin::language

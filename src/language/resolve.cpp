@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "language/resolve.hpp"
+
+#include <fmt/format.h>
+
+#include "language/context.hpp"
+#include "language/let.hpp"
+#include "language/membership.hpp"
+#include "language/resolve_parts.hpp"
+
+namespace maslin::language {
+namespace {
+
+using syntax::Kind;
+using syntax::View;
+
+// Declarations in the order of their ids, as the declaring steps met them.
+class Resolver {
+ public:
+  explicit Resolver(Context& context) : context_(context) {}
+
+  void declare(const std::deque<syntax::SyntaxTree>& trees) {
+    for (const syntax::SyntaxTree& tree : trees) {
+      const View file = syntax::root(tree);
+      declare_units(context_, file);
+      declare_things(context_, file);
+      declare_frameworks(context_, file);
+      if (!context_.in_library) declare_lets(context_, file);
+    }
+  }
+
+  // Classes and ingredients before what is made of them, in whatever order they are written.
+  void resolve_things(const std::deque<syntax::SyntaxTree>& trees) {
+    for (const syntax::SyntaxTree& tree : trees) {
+      for (const View item : syntax::root(tree)) {
+        if (item.is(Kind::class_declaration)) {
+          resolve_class(context_, item, context_.program.classes[next_class_++]);
+        } else if (item.is(Kind::ingredient)) {
+          resolve_ingredient(context_, item, context_.program.ingredients[next_ingredient_++]);
+        }
+      }
+    }
+  }
+
+  void resolve_rest(const std::deque<syntax::SyntaxTree>& trees) {
+    for (const syntax::SyntaxTree& tree : trees) {
+      for (const View item : syntax::root(tree)) resolve_item(item);
+    }
+  }
+
+ private:
+  void resolve_item(View item) {
+    Program& program = context_.program;
+    switch (item.kind()) {
+      case Kind::framework:
+        resolve_framework(context_, item, program.frameworks[next_framework_++]);
+        break;
+      case Kind::basket:
+        program.baskets.emplace_back();
+        resolve_basket(context_, item, program.baskets.back());
+        break;
+      case Kind::kitchen:
+        program.kitchens.emplace_back();
+        resolve_kitchen(context_, item, program.kitchens.back());
+        break;
+      case Kind::batch:
+      case Kind::standard:
+      case Kind::route: check_names_within(context_, item); break;
+      default: break;
+    }
+  }
+
+  Context& context_;
+  std::size_t next_class_ = 0;
+  std::size_t next_ingredient_ = 0;
+  std::size_t next_framework_ = 0;
+};
+
+}  // namespace
+
+Resolved resolve(const Sources& sources, const std::deque<syntax::SyntaxTree>& library,
+                 const std::deque<syntax::SyntaxTree>& user, Diagnostics& diagnostics) {
+  Resolved result;
+  std::unordered_map<std::string, NamedValue> lets;
+  Context context{sources, diagnostics, result.program, result.names, lets};
+  Resolver resolver(context);
+  context.in_library = true;
+  resolver.declare(library);
+  result.program.library_frameworks = result.program.frameworks.size();
+  context.in_library = false;
+  resolver.declare(user);
+  for (const auto& tree : library) resolve_units(context, syntax::root(tree));
+  for (const auto& tree : user) resolve_units(context, syntax::root(tree));
+  context.in_library = true;
+  resolver.resolve_things(library);
+  context.in_library = false;
+  resolver.resolve_things(user);
+  resolver.resolve_rest(library);
+  resolver.resolve_rest(user);
+  check_unused_lets(context);
+  find_members(result.program);
+  return result;
+}
+
+std::optional<Thing> find_thing(Context& context, View name, Wanted wanted) {
+  const std::string key = normal_name(name);
+  const auto* found = context.names.things.find(key);
+  if (found != nullptr) {
+    const Thing thing = found->value;
+    const bool fits = wanted == Wanted::anything ||
+                      (wanted == Wanted::ingredient) == thing.ingredient.valid();
+    if (fits) return thing;
+    context
+        .report(Code::wrong_kind, name.span(),
+                wanted == Wanted::ingredient
+                    ? fmt::format("`{}` is a class of ingredients, and one ingredient is meant here",
+                                  key)
+                    : fmt::format("`{}` is an ingredient, and a class is meant here", key))
+        .with_mend(wanted == Wanted::ingredient ? "name the one that is in the basket"
+                                                : "name a class");
+    return std::nullopt;
+  }
+  std::vector<std::string_view> known;
+  for (const Class& each : context.program.classes) {
+    if (wanted != Wanted::ingredient) known.push_back(each.name);
+  }
+  for (const Ingredient& each : context.program.ingredients) {
+    if (wanted != Wanted::of_class) known.push_back(each.name);
+    for (const std::string& also : each.also) known.push_back(also);
+  }
+  const auto near = nearest(key, known, 4);
+  const bool choice = near.size() > 1 && near[0].find(key) != std::string::npos &&
+                      near[1].find(key) != std::string::npos;
+  auto& report = context.report(choice ? Code::ambiguous_name : Code::unknown_name, name.span(),
+                                choice ? fmt::format("`{}` could be several things", key)
+                                       : fmt::format("nothing is known by the name `{}`", key));
+  if (near.empty()) {
+    report.with_mend(fmt::format("declare it: `ingredient {} is … {{ … }}`", key));
+    return std::nullopt;
+  }
+  report.with_mend(fmt::format("did you mean {}?", one_of(near)));
+  for (const std::string& each : near) {
+    report.with_fix({Fix::Kind::suggested, fmt::format("write `{}`", each), {{name.span(), each}}});
+  }
+  return std::nullopt;
+}
+
+std::string one_of(const std::vector<std::string>& names) {
+  std::string text;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
+    text += fmt::format("`{}`", names[i]);
+  }
+  return text;
+}
+
+std::vector<Target> resolve_targets(Context& context, View parent, Wanted wanted) {
+  std::vector<Target> targets;
+  for (const View child : parent) {
+    if (!child.is(Kind::name)) continue;
+    if (auto target = resolve_target(context, child, wanted)) targets.push_back(std::move(*target));
+  }
+  return targets;
+}
+
+std::optional<Target> resolve_target(Context& context, View name, Wanted wanted) {
+  const auto thing = find_thing(context, name, wanted);
+  if (!thing) return std::nullopt;
+  Target target;
+  target.name = normal_name(name);
+  target.of_class = thing->of_class;
+  target.ingredient = thing->ingredient;
+  target.span = name.span();
+  return target;
+}
+
+std::string documentation_before(View file, View declaration) {
+  std::string text;
+  for (const View child : file) {
+    if (child.index() == declaration.index()) return text;
+    if (child.is(Kind::documentation)) {
+      std::string_view line = child.text().substr(2);
+      if (line.starts_with(" ")) line.remove_prefix(1);
+      text += (text.empty() ? "" : "\n") + std::string(line);
+    } else if (!child.is(Kind::newline) && !child.is(Kind::space)) {
+      text.clear();
+    }
+  }
+  return {};
+}
+
+void report_duplicate(Context& context, Code code, std::string_view what, const std::string& name,
+                      Span again, Span first) {
+  context.report(code, again, fmt::format("{} `{}` is there twice", what, name))
+      .with_because(first, "first here")
+      .with_mend("leave one out, or give it another name");
+}
+
+}  // namespace maslin::language

@@ -1,0 +1,476 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "language/resolve_parts.hpp"
+#include "language/values.hpp"
+
+namespace maslin::language {
+namespace {
+
+using syntax::Kind;
+using syntax::View;
+
+const Rational kilogram(1000);  // g
+
+// What a measure says it is a share of, or per.
+std::optional<Whole> read_whole(Context& context, const Measure& measure) {
+  if (!measure.whole) return Whole::none;
+  const std::string name = normal_name(measure.whole.child(Kind::name));
+  if (name == "prepared produce" || name == "produce") return Whole::prepared_produce;
+  if (name == "finished product" || name == "finished") return Whole::finished_product;
+  if (name == "volatile matter") return Whole::volatile_matter;
+  context.report(Code::unknown_whole, measure.whole.span(),
+                 fmt::format("`{}` is nothing that a share can be taken of", name))
+      .with_mend("write `of prepared produce` or `of finished product`");
+  return std::nullopt;
+}
+
+bool refuse_other_basis(Context& context, const Measure& measure, std::string_view where) {
+  const auto whole = read_whole(context, measure);
+  if (!whole) return true;
+  if (*whole == Whole::none || *whole == Whole::prepared_produce) return false;
+  context
+      .report(Code::mixed_basis, measure.whole.span(),
+              fmt::format("{} goes by prepared produce, not by this", where))
+      .with_why("a share of what is finished depends on how far it is boiled down")
+      .with_mend("state it under `limits`");
+  return true;
+}
+
+std::optional<Bounds> closed(const MeasureRange& range, const Rational& low, const Rational& high) {
+  return Bounds{range.has_low ? range.bounds.low : low, range.has_high ? range.bounds.high : high};
+}
+
+bool is_share(Context& context, const Measure& measure, std::string_view example) {
+  if (!expect_dimension(context, measure, dimensions::number, "a share", example)) return false;
+  if (measure.percent || measure.has_per || measure.computed) return true;
+  context
+      .report(Code::missing_unit, measure.span,
+              fmt::format("`{}` has no %", context.sources.text(measure.span)))
+      .with_mend(fmt::format("write for example `{}`", example))
+      .with_fix({Fix::Kind::suggested, "put a % behind it",
+                 {{{measure.span.file, measure.span.end, measure.span.end}, " %"}}});
+  return false;
+}
+
+void narrow(Context& context, View statement, Target& target) {
+  if (const View narrowing = statement.child(Kind::narrowing)) {
+    target.narrowed = resolve_targets(context, narrowing, Wanted::anything);
+  }
+}
+
+std::optional<Rational> read_preferred_share(Context& context, View statement) {
+  const View prefer = statement.child(Kind::prefer);
+  if (!prefer) return std::nullopt;
+  const auto measure = read_measure(context, prefer.child(Kind::measure));
+  if (!measure || !is_share(context, *measure, "prefer 10 %")) return std::nullopt;
+  return measure->value;
+}
+
+void check_preferred(Context& context, View statement, const std::optional<Rational>& prefer,
+                     const Bounds& range) {
+  if (!prefer || range.contains(*prefer)) return;
+  context
+      .report(Code::prefer_outside, statement.child(Kind::prefer).span(),
+              "what is preferred lies outside the range")
+      .with_because(statement.child(Kind::range).span(), "the range");
+}
+
+bool read_share(Context& context, View statement, Framework& result) {
+  auto target = resolve_target(context, statement.child(Kind::name), Wanted::anything);
+  const auto range = read_range(context, statement.child(Kind::range));
+  if (!target || !range) return false;
+  if (!is_share(context, range->first, "12 .. 20 %") ||
+      refuse_other_basis(context, range->first, "a share of the produce")) {
+    return false;
+  }
+  narrow(context, statement, *target);
+  Share share;
+  share.target = std::move(*target);
+  share.range = *closed(*range, 0, 1);
+  share.span = statement.span();
+  share.range_span = range->span;
+  if (share.range.high > Rational(1)) {
+    context.report(Code::figure_out_of_range, range->span, "no share can be more than 100 %");
+    return false;
+  }
+  share.prefer = read_preferred_share(context, statement);
+  check_preferred(context, statement, share.prefer, share.range);
+  for (const Share& other : result.shares) {
+    if (other.target.name != share.target.name) continue;
+    report_duplicate(context, Code::duplicate, "the share of", share.target.name,
+                     share.target.span, other.target.span);
+    return false;
+  }
+  result.shares.push_back(std::move(share));
+  return true;
+}
+
+// How much per kilogram: what is measured, and how many base units of it one written unit is.
+struct PerKilogram {
+  Measured measured{};
+  Rational factor = 1;
+};
+
+std::optional<PerKilogram> per_kilogram_form(Context& context, const Measure& measure) {
+  const Dimension& dimension = measure.dimension;
+  if (refuse_other_basis(context, measure, "what is added")) return std::nullopt;
+  const bool per_mass = measure.has_per || measure.computed;
+  if (dimension == dimensions::mass) return PerKilogram{Measured::by_weight, 1};
+  if (dimension == dimensions::volume) return PerKilogram{Measured::by_volume, 1};
+  if (dimension == dimensions::volume / dimensions::mass && per_mass) {
+    return PerKilogram{Measured::by_volume, kilogram};
+  }
+  if (dimension.is_number() && per_mass) return PerKilogram{Measured::by_weight, kilogram};
+  if (dimension.is_number() && measure.percent) {
+    if (measure.whole) return PerKilogram{Measured::by_weight, kilogram};
+    context.report(Code::percent_of_what, measure.span, "this percentage does not say of what")
+        .with_why("of the prepared produce and of the finished product are very different weights")
+        .with_mend("write `2.25 % of prepared produce`, or a weight per kilogram: `22 g`")
+        .with_fix({Fix::Kind::suggested, "say of prepared produce",
+                   {{{measure.span.file, measure.span.end, measure.span.end},
+                     " of prepared produce"}}});
+    return std::nullopt;
+  }
+  if (dimension.is_number()) return PerKilogram{Measured::by_count, 1};
+  context
+      .report(Code::wrong_dimension, measure.span,
+              fmt::format("what is added is a weight, a volume or a count, but `{}` is {}",
+                          context.sources.text(measure.span), describe(dimension)))
+      .with_mend("write for example `300 g`, `460 ml` or `2`");
+  return std::nullopt;
+}
+
+std::optional<Rational> read_strength(Context& context, View strength) {
+  if (!strength) return std::nullopt;
+  const auto measure = read_measure(context, strength.child(Kind::measure));
+  if (!measure || !is_share(context, *measure, "5 % acidity")) return std::nullopt;
+  if (!measure->value.is_positive() || measure->value > Rational(1)) {
+    context.report(Code::figure_out_of_range, measure->span,
+                   "an acidity lies between 0 and 100 g in 100 ml");
+    return std::nullopt;
+  }
+  return measure->value;  // g per 100 ml as a percentage: g per ml
+}
+
+void read_preferred_amount(Context& context, View statement, const PerKilogram& form,
+                           Addition& addition) {
+  const View prefer = statement.child(Kind::prefer);
+  if (!prefer) return;
+  const auto measure = read_measure(context, prefer.child(Kind::measure));
+  if (!measure) return;
+  const auto preferred = per_kilogram_form(context, *measure);
+  if (!preferred) return;
+  if (preferred->measured != form.measured) {
+    context.report(Code::wrong_dimension, measure->span,
+                   "what is preferred is not measured as the range is");
+    return;
+  }
+  addition.prefer = measure->value * preferred->factor;
+  check_preferred(context, statement, addition.prefer, addition.range);
+}
+
+bool read_addition(Context& context, View statement, Framework& result) {
+  auto target = resolve_target(context, statement.child(Kind::name), Wanted::anything);
+  const auto range = read_range(context, statement.child(Kind::range));
+  if (!target || !range) return false;
+  const auto form = per_kilogram_form(context, range->first);
+  if (!form) return false;
+  if (!range->has_high) {
+    context.report(Code::open_figure, range->span, "this amount has no upper end")
+        .with_mend("write a range: `420 .. 520 ml`");
+    return false;
+  }
+  narrow(context, statement, *target);
+  Addition addition;
+  addition.target = std::move(*target);
+  addition.measured = form->measured;
+  const Bounds bounds = *closed(*range, 0, 0);
+  addition.range = {bounds.low * form->factor, bounds.high * form->factor};
+  addition.unit = range->first.unit;
+  addition.span = statement.span();
+  addition.range_span = range->span;
+  addition.strength = read_strength(context, statement.child(Kind::strength));
+  read_preferred_amount(context, statement, *form, addition);
+  for (const Addition& other : result.additions) {
+    if (other.target.name != addition.target.name) continue;
+    report_duplicate(context, Code::duplicate, "the addition of", addition.target.name,
+                     addition.target.span, other.target.span);
+    return false;
+  }
+  result.additions.push_back(std::move(addition));
+  return true;
+}
+
+// After every addition is known: a substitution names one of them.
+bool read_substitution(Context& context, View statement, Framework& result) {
+  std::vector<View> names;
+  for (const View child : statement) {
+    if (child.is(Kind::name)) names.push_back(child);
+  }
+  auto donor = resolve_target(context, names[0], Wanted::anything);
+  auto replaced = resolve_target(context, names[1], Wanted::anything);
+  if (!donor || !replaced) return false;
+  Substitution substitution;
+  substitution.span = statement.span();
+  const auto place =
+      std::find_if(result.additions.begin(), result.additions.end(),
+                   [&](const Addition& each) { return each.target.name == replaced->name; });
+  if (place == result.additions.end()) {
+    context
+        .report(Code::nothing_to_replace, names[1].span(),
+                fmt::format("`{}` is not among what is added per kilogram", replaced->name))
+        .with_mend(fmt::format("add `{}` under `per kilogram`, or leave this out", replaced->name));
+    return false;
+  }
+  substitution.addition = static_cast<std::size_t>(place - result.additions.begin());
+  substitution.donor = std::move(*donor);
+  substitution.replaced = std::move(*replaced);
+  const std::string by = normal_name(statement.child(Kind::property).text());
+  const auto property = property_named(by);
+  if (!property) {
+    context.report(Code::unknown_property, statement.child(Kind::property).span(),
+                   fmt::format("nothing is exchanged by `{}`", by));
+    return false;
+  }
+  substitution.by = *property;
+  if (const View extent = statement.child(Kind::extent)) {
+    substitution.extent = extent.text() == "full" ? Extent::full : Extent::optional;
+  }
+  if (const View cap = statement.child(Kind::cap)) {
+    const auto measure = read_measure(context, cap.child(Kind::measure));
+    if (!measure || !is_share(context, *measure, "up to 50 %")) return false;
+    substitution.cap = measure->value;
+    substitution.cap_span = cap.span();
+  }
+  if (const View only = statement.child(Kind::only)) {
+    substitution.only = resolve_targets(context, only, Wanted::anything);
+  }
+  result.substitutions.push_back(std::move(substitution));
+  return true;
+}
+
+bool read_limit_range(Context& context, View statement, Limit& limit, Measure& first) {
+  if (const View comparison = statement.child(Kind::comparison)) {
+    const auto measure = read_measure(context, statement.child(Kind::measure));
+    if (!measure) return false;
+    const std::string_view sign = comparison.text();
+    const bool at_most = sign.starts_with("<") || sign == "≤";
+    const bool at_least = sign.starts_with(">") || sign == "≥";
+    if (sign == "<" || sign == ">" || sign == "=") {
+      const std::string better = sign == ">" ? ">=" : "<=";
+      context
+          .report(Code::comparison_sign, comparison.span(),
+                  fmt::format("a limit is written with `<=` or `>=`, not `{}`", sign))
+          .with_fix({sign == "=" ? Fix::Kind::suggested : Fix::Kind::safe, "write `" + better + "`",
+                     {{comparison.span(), better}}});
+    }
+    limit.has_high = at_most || sign == "=";
+    limit.has_low = at_least || sign == "=";
+    limit.range = Bounds::exactly(measure->value);
+    first = *measure;
+    return true;
+  }
+  const auto range = read_range(context, statement.child(Kind::range));
+  if (!range) return false;
+  limit.range = range->bounds;
+  limit.has_low = range->has_low;
+  limit.has_high = range->has_high;
+  first = range->first;
+  return true;
+}
+
+// Figures with a scale of their own; all others are shares by weight.
+bool has_own_scale(Property property) {
+  return property == Property::ph || property == Property::water_activity ||
+         property == Property::stability_index;
+}
+
+bool read_limit(Context& context, View statement, Framework& result) {
+  Limit limit;
+  limit.span = statement.span();
+  const View figure = statement.child(Kind::figure);
+  const std::string name = normal_name(figure.text());
+  limit.property = property_named(name);
+  if (!limit.property) {
+    auto target = resolve_target(context, figure, Wanted::anything);
+    if (!target) return false;
+    limit.share_of = std::move(*target);
+  }
+  Measure first;
+  if (!read_limit_range(context, statement, limit, first)) return false;
+  if (limit.property && has_own_scale(*limit.property)) {
+    if (!expect_dimension(context, first, dimensions::number, "this limit", "pH <= 4.0")) {
+      return false;
+    }
+  } else if (!is_share(context, first, "45 % of prepared produce")) {
+    return false;
+  }
+  const auto whole = read_whole(context, first);
+  if (!whole) return false;
+  limit.whole = *whole;
+  const bool needs_whole = !limit.property || *limit.property == Property::acetic_acid ||
+                           *limit.property == Property::acidity;
+  if (needs_whole && limit.whole == Whole::none) {
+    context.report(Code::percent_of_what, first.span, "this limit does not say of what")
+        .with_mend("end it with `of prepared produce` or `of finished product`");
+    return false;
+  }
+  result.limits.push_back(std::move(limit));
+  return true;
+}
+
+std::optional<Range<Duration>> read_duration(Context& context, View statement) {
+  const auto range = read_range(context, statement.child(Kind::range));
+  if (!range || !expect_dimension(context, range->first, dimensions::time, "this", "8 weeks")) {
+    return std::nullopt;
+  }
+  const Bounds bounds{range->has_low ? range->bounds.low : Rational(0),
+                      range->has_high ? range->bounds.high : range->bounds.low};
+  return Range<Duration>{Duration(bounds.low), Duration(bounds.high)};
+}
+
+void read_status(View statement, Framework& result) {
+  if (statement.has_keyword("own")) result.status = Status::own;
+  if (statement.has_keyword("traditional")) result.status = Status::traditional;
+  if (statement.has_keyword("tested")) result.status = Status::tested;
+  result.status_source = text_of(text_child(statement));
+}
+
+void read_basis(Context& context, View statement) {
+  const View name = statement.child(Kind::name);
+  if (normal_name(name) == "prepared produce") return;
+  context
+      .report(Code::unknown_whole, name.span(),
+              fmt::format("`{}` is no basis that is understood", normal_name(name)))
+      .with_mend("write `basis prepared produce`")
+      .with_fix({Fix::Kind::suggested, "write `prepared produce`",
+                 {{name.span(), "prepared produce"}}});
+}
+
+// Every name inside that is meant to be an ingredient or a class, wherever it stands.
+void check_part_names(Context& context, View part) {
+  for (const View child : part) {
+    const bool names_a_part = part.is(Kind::stage) || part.is(Kind::variant) || part.is(Kind::whole);
+    if (child.is(Kind::name) && !names_a_part) {
+      (void)find_thing(context, child, Wanted::anything);
+    } else if (!child.is(Kind::bad_item)) {
+      check_part_names(context, child);
+    }
+  }
+}
+
+void read_text_into(View statement, std::vector<std::string>& texts) {
+  for (const View child : statement) {
+    if (child.is(Kind::string) || child.is(Kind::curly_string)) texts.push_back(text_of(child));
+  }
+}
+
+class FrameworkReader {
+ public:
+  FrameworkReader(Context& context, Framework& result) : context_(context), result_(result) {}
+
+  void read(View block) {
+    for (const View statement : block) read_simple(statement);
+    for (const View statement : block) {
+      if (statement.is(Kind::per_kilogram)) each(statement, Kind::addition_block);
+    }
+    for (const View statement : block) {
+      if (statement.is(Kind::substitute)) each(statement, Kind::substitute_block);
+    }
+  }
+
+ private:
+  void read_simple(View statement) {
+    switch (statement.kind()) {
+      case Kind::title: result_.title = text_of(text_child(statement)); break;
+      case Kind::version: {
+        const auto number = read_number(context_, number_child(statement));
+        if (number) result_.version = *number;
+        break;
+      }
+      case Kind::status: read_status(statement, result_); break;
+      case Kind::basis: read_basis(context_, statement); break;
+      case Kind::mature: result_.mature = read_duration(context_, statement); break;
+      case Kind::best_within: result_.best_within = read_duration(context_, statement); break;
+      case Kind::note: read_text_into(statement, result_.notes); break;
+      case Kind::source: read_text_into(statement, result_.sources); break;
+      case Kind::produce:
+        result_.produce_span = statement.child(Kind::keyword).span();
+        each(statement, Kind::produce_block);
+        break;
+      case Kind::limits: each(statement, Kind::limits_block); break;
+      case Kind::method: not_computed(statement, "the method: stages, times, boiling down"); break;
+      case Kind::taste: not_computed(statement, "the variants of taste"); break;
+      case Kind::bad_item: result_.poisoned = true; break;
+      default: break;
+    }
+  }
+
+  void not_computed(View statement, std::string what) {
+    check_part_names(context_, statement);
+    result_.uncomputed.push_back({std::move(what), statement.span()});
+  }
+
+  void each(View statement, Kind block) {
+    for (const View child : statement.child(block)) {
+      bool good = true;
+      switch (child.kind()) {
+        case Kind::share: good = read_share(context_, child, result_); break;
+        case Kind::addition: good = read_addition(context_, child, result_); break;
+        case Kind::substitution: good = read_substitution(context_, child, result_); break;
+        case Kind::limit: good = read_limit(context_, child, result_); break;
+        case Kind::route_claim:
+          result_.uncomputed.push_back(
+              {fmt::format("the keeping route `{}`", normal_name(child.child(Kind::name))),
+               child.span()});
+          break;
+        case Kind::bad_item: good = false; break;
+        default: break;
+      }
+      if (!good) result_.poisoned = true;
+    }
+  }
+
+  Context& context_;
+  Framework& result_;
+};
+
+}  // namespace
+
+void declare_frameworks(Context& context, View file) {
+  for (const View item : file) {
+    if (!item.is(Kind::framework)) continue;
+    const View name = item.child(Kind::name);
+    Framework framework;
+    framework.name = normal_name(name);
+    framework.span = name.span();
+    framework.title = framework.name;
+    const FrameworkId id(context.program.frameworks.size());
+    if (!context.names.frameworks.add(framework.name, id, framework.span)) {
+      report_duplicate(context, Code::duplicate, "the framework", framework.name, framework.span,
+                       context.names.frameworks.find(framework.name)->span);
+    }
+    context.program.frameworks.push_back(std::move(framework));
+  }
+}
+
+void resolve_framework(Context& context, View declaration, Framework& result) {
+  if (const View refines = declaration.child(Kind::refines)) {
+    const View name = refines.child(Kind::name);
+    const auto* parent = context.names.frameworks.find(normal_name(name));
+    if (parent == nullptr) {
+      context.report(Code::unknown_name, name.span(),
+                     fmt::format("no framework is named `{}`", normal_name(name)));
+      result.poisoned = true;
+    } else {
+      result.refines = parent->value;
+    }
+  }
+  result.documentation = documentation_before(syntax::root(declaration.tree()), declaration);
+  FrameworkReader(context, result).read(declaration.child(Kind::framework_block));
+}
+
+}  // namespace maslin::language

@@ -1,0 +1,258 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "report/explain.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "diagnostic/diagnostic.hpp"
+#include "diagnostic/render.hpp"
+#include "language/membership.hpp"
+#include "plan/weights.hpp"
+
+namespace maslin::report {
+namespace {
+
+using language::Class;
+using language::ClassId;
+using language::Figure;
+using language::Framework;
+using language::Ingredient;
+using language::IngredientId;
+using language::Program;
+
+std::string joined(const std::vector<std::string>& list) {
+  std::string text;
+  for (const std::string& each : list) text += (text.empty() ? "" : ", ") + each;
+  return text;
+}
+
+std::string bounds_text(const Bounds& bounds, int places) {
+  if (bounds.is_exact()) return bounds.low.to_decimal(places);
+  return bounds.low.to_decimal(places) + " .. " + bounds.high.to_decimal(places);
+}
+
+class Explainer {
+ public:
+  Explainer(const Sources& sources, const Program& program, const language::Names& names)
+      : sources_(sources), program_(program), names_(names) {}
+
+  Explanation run(const std::string& name) {
+    if (name.empty()) return overview();
+    if (list(name)) return {true, std::move(out_)};
+    if (const auto* thing = names_.things.find(name)) {
+      if (thing->value.ingredient.valid()) {
+        ingredient(thing->value.ingredient);
+      } else {
+        of_class(thing->value.of_class);
+      }
+      return {true, std::move(out_)};
+    }
+    if (const auto* found = names_.frameworks.find(name)) {
+      framework(program_[found->value]);
+      return {true, std::move(out_)};
+    }
+    if (const auto* found = names_.units.find(name)) {
+      unit(program_[found->value]);
+      return {true, std::move(out_)};
+    }
+    return unknown(name);
+  }
+
+ private:
+  template <class... Args>
+  void line(fmt::format_string<Args...> form, Args&&... args) {
+    out_ += printable(fmt::format(form, std::forward<Args>(args)...)) + "\n";
+  }
+
+  void row(std::string_view head, const std::string& value, const std::string& origin = {}) {
+    line("  {:<16}{}{}", head, value, origin.empty() ? "" : "  (" + origin + ")");
+  }
+
+  std::string place(Span span) const {
+    const SourceFile& file = sources_.file(span.file);
+    return fmt::format("{}:{}", file.name(), file.position(span.begin).line);
+  }
+
+  Explanation overview() {
+    line("maslin explain NAME, where NAME is one of");
+    row("a diagnostic", "the word in brackets behind a message, for example too-little");
+    row("an ingredient", fmt::format("one of {}: `maslin explain ingredients`",
+                                     program_.ingredients.size()));
+    row("a class", fmt::format("one of {}: `maslin explain classes`", program_.classes.size()));
+    row("a framework",
+        fmt::format("one of {}: `maslin explain frameworks`", program_.frameworks.size()));
+    row("a unit", "for example tsp: `maslin explain units`");
+    row("codes", "all diagnostics; `composition`: the substances a composition may list");
+    return {true, std::move(out_)};
+  }
+
+  bool list(const std::string& name) {
+    std::vector<std::string> all;
+    if (name == "ingredients") {
+      for (const Ingredient& each : program_.ingredients) all.push_back(each.name);
+    } else if (name == "classes") {
+      for (const Class& each : program_.classes) all.push_back(each.name);
+    } else if (name == "frameworks") {
+      for (const Framework& each : program_.frameworks) all.push_back(each.name);
+    } else if (name == "units") {
+      for (const language::Unit& each : program_.units) all.push_back(each.name);
+    } else if (name == "composition") {
+      for (std::size_t i = 0; i < science::substance_count; ++i) {
+        all.emplace_back(science::name_of(static_cast<science::Substance>(i)));
+      }
+    } else if (name == "codes") {
+      for (const Code code : all_codes()) {
+        line("{:<24}{}", name_of(code), summary_of(code));
+      }
+      return true;
+    } else {
+      return false;
+    }
+    if (name != "composition" && name != "units") std::sort(all.begin(), all.end());
+    for (const std::string& each : all) line("{}", each);
+    return true;
+  }
+
+  void figure(std::string_view head, const std::optional<Figure>& figure, bool share,
+              std::string_view unit) {
+    if (!figure) return;
+    const Bounds value =
+        share ? Bounds{figure->value.low * 100, figure->value.high * 100} : figure->value;
+    row(head, fmt::format("{}{}", bounds_text(value, 3), unit), figure->origin);
+  }
+
+  void ingredient(IngredientId id) {
+    const Ingredient& found = program_[id];
+    line("{}: an ingredient ({})", found.name, place(found.span));
+    if (!found.also.empty()) row("also", joined(found.also));
+    row("belongs to", classes_of(id));
+    figure("pH", found.ph, false, "");
+    if (!found.ph) row("pH", "not known: counts as low-acid produce where it is produce");
+    figure("edible", found.edible, true, " % of the gross weight");
+    figure("density", found.density, false, " g per ml");
+    figure("piece", found.piece, false, " g");
+    figure("soluble solids", found.soluble_solids, true, " %");
+    figure("total solids", found.total_solids, true, " %");
+    composition(found);
+    raw(found);
+    row("allergens", !found.allergens_stated    ? "not stated: read the packet"
+                     : found.allergens.empty() || found.allergens[0].empty()
+                         ? "none known of the plain ingredient"
+                         : joined(found.allergens));
+    for (const std::string& note : found.notes) row("note", note);
+    for (const std::string& source : found.sources) row("source", source);
+  }
+
+  std::string classes_of(IngredientId id) const {
+    std::vector<std::string> classes;
+    for (std::size_t i = 0; i < program_.classes.size(); ++i) {
+      if (is_member(program_, id, ClassId(i))) classes.push_back(program_.classes[i].name);
+    }
+    return classes.empty() ? "no class" : joined(classes);
+  }
+
+  void composition(const Ingredient& found) {
+    line("  per 100 g ready for the pan:");
+    for (std::size_t i = 0; i < science::substance_count; ++i) {
+      const auto substance = static_cast<science::Substance>(i);
+      const auto& share = found.composition[substance];
+      if (!share) continue;
+      row("  " + std::string(science::name_of(substance)),
+          bounds_text({share->low * 100, share->high * 100}, 3) + " g");
+    }
+    if (const auto solids = language::figure_of(found, language::Property::soluble_solids)) {
+      row("soluble solids", bounds_text({solids->low * 100, solids->high * 100}, 1) + " %",
+          "sugars, acids, salt and minerals of the table");
+    }
+    if (!found.composition_origin.empty()) row("composition", found.composition_origin);
+  }
+
+  void raw(const Ingredient& found) {
+    if (found.raw == language::RawHazard::none_known) return;
+    std::string text = found.raw == language::RawHazard::unsafe ? "unsafe" : "unpleasant";
+    if (found.boil_first.is_positive()) {
+      text += fmt::format(", boil at least {} min",
+                          (found.boil_first.in_base() / Rational(60)).to_decimal(0));
+    }
+    row("raw", text, found.raw_reason);
+  }
+
+  void of_class(ClassId id) {
+    const Class& found = program_[id];
+    line("{}: a class ({})", found.name, place(found.span));
+    std::vector<std::string> parents;
+    for (const ClassId parent : found.parents) parents.push_back(program_[parent].name);
+    if (!parents.empty()) row("is", joined(parents));
+    for (const language::Condition& condition : found.conditions) {
+      row("where", std::string(sources_.text(condition.span)));
+    }
+    if (found.usually.valid()) row("usually", program_[found.usually].name);
+    std::vector<std::string> members;
+    for (std::size_t i = 0; i < program_.ingredients.size(); ++i) {
+      if (is_member(program_, IngredientId(i), id)) members.push_back(program_.ingredients[i].name);
+    }
+    std::sort(members.begin(), members.end());
+    row("members", members.empty() ? "none" : joined(members));
+  }
+
+  void framework(const Framework& found) {
+    line("{}: a framework ({})", found.name, place(found.span));
+    if (!found.documentation.empty()) row("", found.documentation);
+    line("  produce:");
+    for (const language::Share& share : found.shares) {
+      row("  " + share.target.name, plan::range_text(share.range));
+    }
+    line("  per kilogram of prepared produce:");
+    for (const language::Addition& addition : found.additions) {
+      row("  " + addition.target.name, std::string(sources_.text(addition.range_span)));
+    }
+    if (!found.limits.empty()) line("  limits:");
+    for (const language::Limit& limit : found.limits) line("    {}", sources_.text(limit.span));
+    for (const std::string& note : found.notes) row("note", note);
+    for (const std::string& source : found.sources) row("source", source);
+  }
+
+  void unit(const language::Unit& found) {
+    if (!found.could_be.empty()) {
+      line("{}: not the same everywhere", found.name);
+      for (const language::UnitId id : found.could_be) {
+        row("could be", fmt::format("{}, {} ml", program_[id].name,
+                                    program_[id].factor.to_decimal(3)));
+      }
+      return;
+    }
+    constexpr std::string_view bases[] = {"g", "ml", "s", "°C", "mm", "W"};
+    std::string_view base;
+    for (std::size_t i = 0; i < base_count; ++i) {
+      if (found.dimension.powers[i] == 1) base = bases[i];
+    }
+    line("{}: {}, {} {} ({})", found.name, describe(found.dimension),
+         found.factor.to_decimal(10), base, place(found.span));
+  }
+
+  Explanation unknown(const std::string& name) {
+    std::vector<std::string_view> known = names_.things.all();
+    for (const auto each : names_.frameworks.all()) known.push_back(each);
+    for (const Code code : all_codes()) known.push_back(name_of(code));
+    const auto near = language::nearest(name, known, 4);
+    line("nothing is known by the name `{}`", name);
+    if (!near.empty()) line("did you mean: {}", joined(near));
+    line("`maslin explain` says what there is");
+    return {false, std::move(out_)};
+  }
+
+  const Sources& sources_;
+  const Program& program_;
+  const language::Names& names_;
+  std::string out_;
+};
+
+}  // namespace
+
+Explanation explain(const Sources& sources, const Program& program, const language::Names& names,
+                    const std::string& name) {
+  return Explainer(sources, program, names).run(language::normal_name(name));
+}
+
+}  // namespace maslin::report

@@ -1,0 +1,465 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "report/sheet.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+#include "language/amounts.hpp"
+#include "language/membership.hpp"
+#include "plan/weights.hpp"
+#include "report/cautions.hpp"
+#include "report/draw.hpp"
+
+namespace maslin::report {
+namespace {
+
+using language::Framework;
+using language::Origin;
+using plan::percent_text;
+using plan::range_text;
+using plan::Taken;
+using plan::weight_text;
+
+std::string status_text(const Framework& framework) {
+  switch (framework.status) {
+    case language::Status::own: return "own";
+    case language::Status::traditional: return "traditional";
+    // Ranges, swaps or another kitchen are not what was tested.
+    case language::Status::tested:
+      return fmt::format("own, after \"{}\"", framework.status_source);
+    case language::Status::not_stated: break;
+  }
+  return "status not stated";
+}
+
+std::string duration_text(const Duration& duration) {
+  struct Step {
+    long seconds;
+    std::string_view one;
+    std::string_view many;
+  };
+  constexpr Step steps[] = {{2629800, "month", "months"},
+                            {604800, "week", "weeks"},
+                            {86400, "day", "days"},
+                            {3600, "hour", "hours"}};
+  for (const Step& step : steps) {
+    const Rational count = duration.in_base() / Rational(step.seconds);
+    if (!count.is_integer() || count.is_zero()) continue;
+    return fmt::format("{} {}", count.to_decimal(0), count == Rational(1) ? step.one : step.many);
+  }
+  return (duration.in_base() / Rational(60)).to_decimal(0) + " minutes";
+}
+
+std::string spoons_text(const Rational& millilitres) {
+  const Rational tablespoon(15);
+  const Rational teaspoon(5);
+  const bool large = millilitres >= tablespoon * 2;
+  const Rational unit = large ? tablespoon : teaspoon;
+  const Rational quarter(Rational::Wide{1}, Rational::Wide{4});
+  const Rational quarters = (millilitres / unit).round_to(quarter);
+  const Rational whole = quarters.floor_to(1);
+  const Rational rest = quarters - whole;
+  std::string text = whole.is_zero() ? "" : whole.to_decimal(0);
+  if (rest == quarter) text += "¼";
+  if (rest == quarter * 2) text += "½";
+  if (rest == quarter * 3) text += "¾";
+  if (text.empty()) text = "less than ¼";
+  return text + (large ? " tbsp" : " tsp");
+}
+
+class SheetMaker {
+ public:
+  SheetMaker(const Sources& sources, const language::Program& program, const plan::Plan& plan)
+      : sources_(sources),
+        program_(program),
+        plan_(plan),
+        verified_(plan.verified),
+        draft_(plan.verified.draft()),
+        framework_(program[draft_.task.framework]),
+        basket_(program[draft_.task.basket]),
+        kitchen_(draft_.task.kitchen.valid() ? &program[draft_.task.kitchen] : nullptr),
+        tools_(plan::tools_of(program, draft_.task.kitchen)),
+        drawer_(program, basket_, kitchen_) {}
+
+  Sheet run() {
+    head();
+    what_fits();
+    produce();
+    additions();
+    accounts();
+    limits();
+    finish();
+    to_get();
+    left_over();
+    assumed();
+    not_computed();
+    keeping();
+    cautions();
+    return std::move(sheet_);
+  }
+
+ private:
+  Section& section(std::string title) {
+    sheet_.sections.push_back({std::move(title), {}, {}, {}});
+    return sheet_.sections.back();
+  }
+  const std::string& name(language::IngredientId id) const { return program_[id].name; }
+
+  void head() {
+    sheet_.title = framework_.title;
+    std::string line = "framework " + framework_.name;
+    if (framework_.version.is_positive()) line += ", version " + framework_.version.to_decimal(3);
+    sheet_.head.push_back(line + ", " + status_text(framework_));
+    sheet_.head.push_back(fmt::format("basket: {}; kitchen: {}", basket_.name,
+                                      kitchen_ != nullptr ? kitchen_->name : "none given"));
+  }
+
+  void what_fits() {
+    Section& part = section("What fits");
+    std::string text = fmt::format("{} of prepared produce go into the pan, {} with all that is added.",
+                                   weight_text(verified_.prepared_total().in_base()),
+                                   weight_text(verified_.ingoing().in_base()));
+    if (const auto finished = verified_.finished()) {
+      text += fmt::format(" Boiled down, that is about {}.", weight_text(finished->in_base()));
+    }
+    part.paragraphs.push_back(text);
+    if (draft_.task.aim.kind != plan::AimKind::most) return;
+    const std::string limiting = limiting_text();
+    if (!limiting.empty()) part.paragraphs.push_back(limiting);
+  }
+
+  std::string limiting_text() const {
+    std::vector<std::string> names;
+    for (const plan::Limiting& each : plan_.limiting) {
+      if (each.ingredient) names.push_back(name(*each.ingredient));
+    }
+    std::sort(names.begin(), names.end());
+    names.erase(std::unique(names.begin(), names.end()), names.end());
+    if (names.empty()) return {};
+    std::string list = names[0];
+    for (std::size_t i = 1; i < names.size(); ++i) {
+      list += (i + 1 == names.size() ? " and " : ", ") + names[i];
+    }
+    std::string bounds;
+    for (const plan::Limiting& each : plan_.limiting) {
+      if (each.statement.kind != blend::StatementKind::share) continue;
+      const language::Share& share = framework_.shares[each.statement.index];
+      bounds += fmt::format("{}{} ({})", bounds.empty() ? "" : ", ", share.target.name,
+                            range_text(share.range));
+    }
+    std::string text = fmt::format("What limits the batch: {}. With more of it the batch could be larger", list);
+    if (!bounds.empty()) text += ", within the shares of " + bounds;
+    return text + ".";
+  }
+
+  // ---- Produce ----------------------------------------------------------------------------------
+
+  void produce() {
+    Section& part = section("Produce to weigh");
+    part.table.heads = {"take", "as brought in", "ready for the pan", "actual", "counts as"};
+    for (std::size_t i = 0; i < framework_.shares.size(); ++i) {
+      for (const Taken& taken : draft_.produce) {
+        if (taken.slot == i) produce_rows(taken, framework_.shares[i], part.table);
+      }
+    }
+    part.table.rows.push_back(
+        {"in all", "", weight_text(verified_.prepared_total().in_base()), "", ""});
+    Section& shares = section("Shares reached");
+    shares.table.heads = {"share", "reached", "allowed"};
+    for (std::size_t i = 0; i < framework_.shares.size(); ++i) {
+      const language::Share& share = framework_.shares[i];
+      std::string allowed = range_text(share.range);
+      if (share.prefer) allowed += ", preferred " + percent_text(*share.prefer);
+      shares.table.rows.push_back(
+          {share.target.name, percent_text(verified_.shares()[i]), allowed});
+    }
+  }
+
+  void produce_rows(const Taken& taken, const language::Share& share, Table& table) {
+    const std::string& ingredient = name(taken.ingredient);
+    const auto drawn = drawer_.draw(taken);
+    if (drawn.empty()) {
+      table.rows.push_back({ingredient + ", bought", "", weight_text(taken.weight), "______",
+                            share.target.name});
+      return;
+    }
+    for (const Drawn& each : drawn) {
+      const language::Line& line = *each.line;
+      const bool gross = line.basis == language::WeighedAs::gross;
+      std::string what = ingredient;
+      if (line.use_first) what += ", first";
+      if (!line.from.empty()) what += fmt::format(", from {}", line.from);
+      if (gross && !line.trim && program_[line.ingredient].edible) {
+        trims_.insert(line.ingredient);
+      }
+      if (!line.estimate.empty()) estimates_.insert(line.estimate);
+      table.rows.push_back({what, gross ? weight_text(each.gross.round_to(tools_.scale_step)) : "",
+                            weight_text(each.prepared), "______", share.target.name});
+    }
+  }
+
+  // ---- What is added ----------------------------------------------------------------------------
+
+  void additions() {
+    if (draft_.additions.empty() && draft_.substitutes.empty()) return;
+    Section& part = section("To add, in the order of the framework");
+    part.table.heads = {"add", "weigh", "or", "actual", "asked for per kilogram"};
+    for (std::size_t i = 0; i < framework_.additions.size(); ++i) {
+      for (const Taken& taken : draft_.additions) {
+        if (taken.slot == i) {
+          part.table.rows.push_back(addition_row(taken, asked_for(framework_.additions[i])));
+        }
+      }
+    }
+    for (const Taken& taken : draft_.substitutes) {
+      const auto& substitution = framework_.substitutions[taken.slot];
+      part.table.rows.push_back(
+          addition_row(taken, "stands for " + substitution.replaced.name));
+    }
+    for (const Taken& taken : draft_.additions) {
+      if (taken.within_five_percent) continue;
+      part.points.push_back(
+          fmt::format("{}: neither scales nor spoons of this kitchen meet this amount within 5 %.",
+                      name(taken.ingredient)));
+    }
+  }
+
+  std::string asked_for(const language::Addition& addition) const {
+    const std::string_view unit = addition.measured == language::Measured::by_weight   ? " g"
+                                  : addition.measured == language::Measured::by_volume ? " ml"
+                                                                                       : "";
+    std::string text = addition.range.low.to_decimal(2);
+    if (!addition.range.is_exact()) text += " .. " + addition.range.high.to_decimal(2);
+    text += unit;
+    const bool acid = std::any_of(
+        draft_.additions.begin(), draft_.additions.end(), [&](const Taken& taken) {
+          return &framework_.additions[taken.slot] == &addition && taken.acidity.has_value();
+        });
+    if (acid) text += fmt::format(" at {}", percent_text(stated_strength(addition)));
+    return text;
+  }
+
+  std::vector<std::string> addition_row(const Taken& taken, std::string asked) {
+    const language::Ingredient& ingredient = program_[taken.ingredient];
+    std::string what = ingredient.name;
+    if (taken.acidity) what += fmt::format(", {} acidity", percent_text(*taken.acidity));
+    std::string weigh = weight_text(taken.weight);
+    std::string other;
+    if (taken.tool == plan::Tool::count) {
+      other = taken.amount.to_decimal(0) + (taken.amount == Rational(1) ? " piece" : " pieces");
+      estimates_.insert(fmt::format("one {} taken as {} g", ingredient.name,
+                                    middle(ingredient.piece->value).to_decimal(2)));
+    } else if (ingredient.density) {
+      const Rational volume = taken.weight / middle(ingredient.density->value);
+      const Rational spoonfuls(60);
+      other = volume <= spoonfuls ? spoons_text(volume) : volume.to_decimal(0) + " ml";
+      if (taken.tool == plan::Tool::spoons) {
+        weigh = "about " + weigh;
+        estimates_.insert(fmt::format("a millilitre of {} taken as {} g", ingredient.name,
+                                      middle(ingredient.density->value).to_decimal(3)));
+      }
+    }
+    return {std::move(what), std::move(weigh), std::move(other), "______", std::move(asked)};
+  }
+
+  void accounts() {
+    for (const plan::Account& account : verified_.accounts()) {
+      const auto& substitution = framework_.substitutions[account.substitution];
+      const auto& addition = framework_.additions[substitution.addition];
+      const bool volume = addition.measured == language::Measured::by_volume;
+      const auto amount = [&](const Rational& value) {
+        return volume ? value.to_decimal(0) + " ml" : weight_text(value.round_to(1));
+      };
+      Section& part = section(fmt::format("Account of {}", substitution.replaced.name));
+      part.table.heads = {"", "amount", ""};
+      std::string spread;
+      if (!account.brought.is_exact()) {
+        spread = fmt::format("{} to {} by the tables", amount(account.brought.low),
+                             amount(account.brought.high));
+      }
+      std::string cap;
+      if (substitution.cap) cap = "at most " + percent_text(*substitution.cap) + " may be counted";
+      part.table.rows = {
+          {"wanted in all", amount(account.wanted), ""},
+          {fmt::format("brought by {}", substitution.donor.name), amount(account.brought_expected),
+           spread},
+          {"counted of that", amount(account.counted), cap},
+          {fmt::format("{} to add", substitution.replaced.name), amount(account.to_add), ""}};
+    }
+  }
+
+  // ---- Limits and boiling down ------------------------------------------------------------------
+
+  std::string limit_name(const language::Limit& limit) const {
+    std::string text = limit.property ? std::string(language::name_of(*limit.property))
+                                      : limit.share_of.name;
+    if (limit.whole == language::Whole::prepared_produce) text += ", of prepared produce";
+    if (language::is_of_finished(limit)) text += ", finished";
+    return text;
+  }
+
+  static std::string bounds_text(const language::Limit& limit) {
+    if (limit.has_low && limit.has_high) return range_text(limit.range);
+    return fmt::format("{} {}", limit.has_low ? "at least" : "at most",
+                       percent_text(limit.has_low ? limit.range.low : limit.range.high));
+  }
+
+  void limits() {
+    if (verified_.limits().empty()) return;
+    Section& part = section("Limits this framework declares");
+    part.table.heads = {"limit", "by the tables", "allowed", "margin"};
+    for (const plan::LimitValue& value : verified_.limits()) {
+      const language::Limit& limit = framework_.limits[value.limit];
+      Rational margin = limit.has_low ? value.margin.low : value.margin.high;
+      if (limit.has_low && limit.has_high) margin = smaller(value.margin.low, value.margin.high);
+      part.table.rows.push_back({limit_name(limit), precise(value.value), bounds_text(limit),
+                                 (margin * 100).to_decimal(2) + " points"});
+    }
+    part.points.push_back(
+        "Worked out from tables of composition at the unfavourable end; nothing of it was measured.");
+  }
+
+  static std::string precise(const Bounds& bounds) {
+    const std::string low = (bounds.low * 100).to_decimal(2);
+    const std::string high = (bounds.high * 100).to_decimal(2);
+    return (low == high ? low : low + " .. " + high) + " %";
+  }
+
+  void finish() {
+    const auto finished = verified_.finished();
+    if (!finished) return;
+    Section& part = section("Boiling down");
+    const Rational off = verified_.ingoing().in_base() - finished->in_base();
+    part.paragraphs.push_back(fmt::format("Into the pan go {}; stop at about {}, when {} have boiled off.",
+                                          weight_text(verified_.ingoing().in_base()),
+                                          weight_text(finished->in_base()), weight_text(off)));
+    if (const auto window = verified_.window()) {
+      part.paragraphs.push_back(fmt::format(
+          "Whatever the tables' figures, the limits hold between {} and {}.",
+          weight_text(window->least.in_base().ceil_to(1)),
+          weight_text(window->most.in_base().floor_to(1))));
+    }
+  }
+
+  // ---- What is bought, left, assumed, not done --------------------------------------------------
+
+  void to_get() {
+    Section part{"To get", {}, {}, {}};
+    part.table.heads = {"what", "how much", ""};
+    for (const auto* list : {&draft_.produce, &draft_.additions, &draft_.substitutes}) {
+      for (const Taken& taken : *list) {
+        const bool bought = taken.origin == Origin::to_buy;
+        if (!bought && taken.origin != Origin::to_have) continue;
+        std::string what = name(taken.ingredient);
+        if (taken.acidity) what += fmt::format(", {} acidity", percent_text(*taken.acidity));
+        part.table.rows.push_back({what, weight_text(taken.weight),
+                                   bought ? "to buy" : "not listed in the basket or the store"});
+      }
+    }
+    if (!part.table.rows.empty()) sheet_.sections.push_back(std::move(part));
+  }
+
+  void left_over() {
+    Section& part = section("Left in the basket, ready for the pan");
+    part.table.heads = {"what", "how much"};
+    for (const plan::Leftover& left : verified_.leftovers()) {
+      part.table.rows.push_back({name(left.ingredient), weight_text(left.left.in_base().round_to(1))});
+    }
+    if (part.table.rows.empty()) part.paragraphs.push_back("Nothing.");
+  }
+
+  void assumed() {
+    Section& part = section("What was assumed");
+    for (const language::IngredientId id : trims_) {
+      const auto& edible = *program_[id].edible;
+      part.points.push_back(
+          fmt::format("{}: {} of it is ready for the pan once trimmed; an estimate, weigh again "
+                      "after trimming ({})",
+                      name(id), percent_text(middle(edible.value)), origin(id, edible.origin)));
+    }
+    for (const std::string& estimate : estimates_) part.points.push_back(estimate + "; an estimate");
+    if (tools_.assumed) part.points.push_back("scales that weigh to 1 g, since the kitchen names none");
+    std::set<language::IngredientId> used;
+    for (const auto* list : {&draft_.produce, &draft_.additions, &draft_.substitutes}) {
+      for (const Taken& taken : *list) used.insert(taken.ingredient);
+    }
+    for (const language::IngredientId id : used) {
+      const std::string from = origin(id, {});
+      if (!from.empty()) part.points.push_back(fmt::format("composition of {}: {}", name(id), from));
+    }
+  }
+
+  std::string origin(language::IngredientId id, const std::string& own) const {
+    if (!own.empty()) return own;
+    std::string text;
+    for (const std::string& source : program_[id].sources) {
+      text += (text.empty() ? "" : "; ") + source;
+    }
+    return text;
+  }
+
+  void not_computed() {
+    Section& part = section("Not computed yet, and not checked");
+    const auto add = [&](const std::vector<language::Uncomputed>& list) {
+      for (const language::Uncomputed& each : list) {
+        const SourceFile& file = sources_.file(each.span.file);
+        part.points.push_back(fmt::format("{} ({}:{})", each.what, file.name(),
+                                          file.position(each.span.begin).line));
+      }
+    };
+    add(framework_.uncomputed);
+    for (const language::Limit& limit : framework_.limits) {
+      if (is_computed(limit)) continue;
+      const SourceFile& file = sources_.file(limit.span.file);
+      part.points.push_back(fmt::format("the limit `{}` ({}:{})", sources_.text(limit.span),
+                                        file.name(), file.position(limit.span.begin).line));
+    }
+    if (kitchen_ != nullptr) add(kitchen_->uncomputed);
+    part.points.push_back("pH and water activity: neither predicted nor measured");
+  }
+
+  void keeping() {
+    Section& part = section("Keeping");
+    part.paragraphs.push_back(
+        "Keep it cold. No keeping route was worked out and no reading was taken, so nothing here "
+        "says that it may stand on a shelf.");
+    if (framework_.mature) {
+      part.points.push_back(fmt::format("the author lets it mature {}",
+                                        duration_text(framework_.mature->low)));
+    }
+    if (framework_.best_within) {
+      part.points.push_back(fmt::format("the author's own claim, not checked: best within {}",
+                                        duration_text(framework_.best_within->high)));
+    }
+  }
+
+  void cautions() {
+    Section& part = section("Cautions");
+    part.points = cautions_for(program_, draft_);
+  }
+
+  const Sources& sources_;
+  const language::Program& program_;
+  const plan::Plan& plan_;
+  const plan::VerifiedPlan& verified_;
+  const plan::Draft& draft_;
+  const Framework& framework_;
+  const language::Basket& basket_;
+  const language::Kitchen* kitchen_;
+  plan::Tools tools_;
+  Drawer drawer_;
+  Sheet sheet_;
+  std::set<language::IngredientId> trims_;
+  std::set<std::string> estimates_;
+};
+
+}  // namespace
+
+Sheet make_sheet(const Sources& sources, const language::Program& program,
+                 const plan::Plan& plan) {
+  return SheetMaker(sources, program, plan).run();
+}
+
+}  // namespace maslin::report
