@@ -15,6 +15,9 @@ struct File {
 // The standard library (stdlib/), sorted by path.
 std::span<const File> standard_library();
 
+// The standard library resolved (language/image.hpp); empty in the program that makes it.
+std::string_view library_image();
+
 // The pages of the diagnostics (src/diagnostic/explain/), sorted by path.
 std::span<const File> explain_pages();
 

@@ -50,9 +50,10 @@ class Checker {
   std::string examples(const Target& target) const {
     std::vector<std::string> names;
     for (const language::IngredientId id : members(program_, target)) {
-      if (names.size() == 3) break;
       names.push_back(program_[id].name);
     }
+    std::sort(names.begin(), names.end());
+    names.resize(std::min<std::size_t>(names.size(), 3));
     std::string text;
     for (std::size_t i = 0; i < names.size(); ++i) {
       text += (i == 0 ? "" : i + 1 == names.size() ? " or " : ", ") + names[i];
@@ -63,7 +64,7 @@ class Checker {
   void check_share(const Share& share) {
     if (!share.range.low.is_positive() || any_of(share.target)) return;
     fail(Code::nothing_of_class, given_.basket.span,
-         fmt::format("the basket has no {}, and {} of the produce must be", share.target.name,
+         fmt::format("the basket has no {}, and at least {} of the produce must be", share.target.name,
                      percent(share.range.low)),
          "nothing here fits")
         .with_because(share.range_span, "the least that is asked for")

@@ -9,6 +9,7 @@
 
 #include "base/embedded.hpp"
 #include "language/checks/checks.hpp"
+#include "language/image.hpp"
 #include "syntax/parse.hpp"
 #include "syntax/problems.hpp"
 
@@ -81,13 +82,26 @@ std::string reason_for(const ReadError& error) {
 
 }  // namespace
 
+language::Resolved read_library(const Sources& sources, Diagnostics& diagnostics) {
+  std::deque<syntax::SyntaxTree> trees;
+  for (std::size_t i = 0; i < sources.size(); ++i) {
+    const FileId id(i);
+    trees.push_back(syntax::parse(id, sources.file(id).text()));
+    syntax::report_problems(trees.back(), diagnostics);
+  }
+  return language::resolve_library(sources, trees, diagnostics);
+}
+
 Session::Session(Files& files) : files_(files) { load_library(); }
 
 void Session::load_library() {
   for (const embedded::File& file : embedded::standard_library()) {
-    const std::string name = "<std>/" + std::string(file.path);
-    const FileId id = sources_.add(SourceFile::borrowed(name, file.text));
-    library_.push_back(syntax::parse(id, file.text));
+    sources_.add(SourceFile::borrowed("<std>/" + std::string(file.path), file.text));
+  }
+  if (auto image = language::decode(embedded::library_image())) {
+    resolved_ = std::move(*image);
+  } else {
+    resolved_ = read_library(sources_, diagnostics_);
   }
 }
 
@@ -207,7 +221,7 @@ bool Session::is_allowed(const std::string& path, const std::string& root_folder
 }
 
 void Session::compile() {
-  resolved_ = language::resolve(sources_, library_, trees_, diagnostics_);
+  language::resolve(sources_, trees_, resolved_, diagnostics_);
   language::run_checks(resolved_.program, diagnostics_);
 }
 

@@ -15,6 +15,9 @@
 
 namespace maslin {
 
+// The standard library from its texts, which are the only files of `sources`.
+language::Resolved read_library(const Sources& sources, Diagnostics& diagnostics);
+
 class Session {
  public:
   explicit Session(Files& files);
@@ -37,7 +40,6 @@ class Session {
   std::size_t first_own_framework() const { return resolved_.program.library_frameworks; }
 
  private:
-  struct Root;
   bool load_file(const std::string& path, const std::string& shown, const Span* user,
                  const std::string& root_folder);
   void take_text(const std::string& shown, std::string text, const std::string& path,
@@ -51,7 +53,6 @@ class Session {
   Files& files_;
   Sources sources_;
   Diagnostics diagnostics_;
-  std::deque<syntax::SyntaxTree> library_;
   std::deque<syntax::SyntaxTree> trees_;
   std::vector<std::string> folders_;
   enum class State : unsigned char { loading, loaded };

@@ -17,7 +17,25 @@ using syntax::View;
 // Declarations in the order of their ids, as the declaring steps met them.
 class Resolver {
  public:
-  explicit Resolver(Context& context) : context_(context) {}
+  explicit Resolver(Context& context)
+      : context_(context),
+        next_class_(context.program.classes.size()),
+        next_ingredient_(context.program.ingredients.size()),
+        next_framework_(context.program.frameworks.size()) {}
+
+  void run(const std::deque<syntax::SyntaxTree>& trees) {
+    const std::size_t classes = next_class_;
+    const std::size_t ingredients = next_ingredient_;
+    declare(trees);
+    for (const auto& tree : trees) resolve_units(context_, syntax::root(tree));
+    resolve_things(trees);
+    resolve_rest(trees);
+    check_unused_lets(context_);
+    // Most files declare neither: then the library's memberships stand as they are.
+    if (classes != next_class_ || ingredients != next_ingredient_) find_members(context_.program);
+  }
+
+ private:
 
   void declare(const std::deque<syntax::SyntaxTree>& trees) {
     for (const syntax::SyntaxTree& tree : trees) {
@@ -25,7 +43,7 @@ class Resolver {
       declare_units(context_, file);
       declare_things(context_, file);
       declare_frameworks(context_, file);
-      if (!context_.in_library) declare_lets(context_, file);
+      declare_lets(context_, file);
     }
   }
 
@@ -48,7 +66,6 @@ class Resolver {
     }
   }
 
- private:
   void resolve_item(View item) {
     Program& program = context_.program;
     switch (item.kind()) {
@@ -71,35 +88,32 @@ class Resolver {
   }
 
   Context& context_;
-  std::size_t next_class_ = 0;
-  std::size_t next_ingredient_ = 0;
-  std::size_t next_framework_ = 0;
+  std::size_t next_class_;
+  std::size_t next_ingredient_;
+  std::size_t next_framework_;
 };
+
+void run(const Sources& sources, const std::deque<syntax::SyntaxTree>& trees, Resolved& result,
+         Diagnostics& diagnostics, bool in_library) {
+  std::unordered_map<std::string, NamedValue> lets;
+  Context context{sources, diagnostics, result.program, result.names, lets};
+  context.in_library = in_library;
+  Resolver(context).run(trees);
+}
 
 }  // namespace
 
-Resolved resolve(const Sources& sources, const std::deque<syntax::SyntaxTree>& library,
-                 const std::deque<syntax::SyntaxTree>& user, Diagnostics& diagnostics) {
+Resolved resolve_library(const Sources& sources, const std::deque<syntax::SyntaxTree>& library,
+                         Diagnostics& diagnostics) {
   Resolved result;
-  std::unordered_map<std::string, NamedValue> lets;
-  Context context{sources, diagnostics, result.program, result.names, lets};
-  Resolver resolver(context);
-  context.in_library = true;
-  resolver.declare(library);
+  run(sources, library, result, diagnostics, true);
   result.program.library_frameworks = result.program.frameworks.size();
-  context.in_library = false;
-  resolver.declare(user);
-  for (const auto& tree : library) resolve_units(context, syntax::root(tree));
-  for (const auto& tree : user) resolve_units(context, syntax::root(tree));
-  context.in_library = true;
-  resolver.resolve_things(library);
-  context.in_library = false;
-  resolver.resolve_things(user);
-  resolver.resolve_rest(library);
-  resolver.resolve_rest(user);
-  check_unused_lets(context);
-  find_members(result.program);
   return result;
+}
+
+void resolve(const Sources& sources, const std::deque<syntax::SyntaxTree>& user, Resolved& library,
+             Diagnostics& diagnostics) {
+  run(sources, user, library, diagnostics, false);
 }
 
 std::optional<Thing> find_thing(Context& context, View name, Wanted wanted) {

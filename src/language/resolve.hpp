@@ -17,9 +17,13 @@ struct Resolved {
   Names names;
 };
 
-// The library's trees first. What could not be understood is reported and left out, or marks its
-// framework, basket or kitchen as poisoned, so that later stages stay quiet about it.
-Resolved resolve(const Sources& sources, const std::deque<syntax::SyntaxTree>& library,
-                 const std::deque<syntax::SyntaxTree>& user, Diagnostics& diagnostics);
+// The standard library from its own trees: the base of every program.
+Resolved resolve_library(const Sources& sources, const std::deque<syntax::SyntaxTree>& library,
+                         Diagnostics& diagnostics);
+
+// The user's trees on top of the library. What could not be understood is reported and left out,
+// or marks its framework, basket or kitchen as poisoned, so that later stages stay quiet about it.
+void resolve(const Sources& sources, const std::deque<syntax::SyntaxTree>& user,
+             Resolved& library, Diagnostics& diagnostics);
 
 }  // namespace maslin::language

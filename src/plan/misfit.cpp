@@ -44,6 +44,9 @@ class MisfitReporter {
                                  : report_clash(conflict);
     for (const Statement statement : conflict) {
       if (short_of && statement == *main) continue;
+      // For a finished weight every addition counts; naming each would bury the rest.
+      const bool addition = info(statement).kind == StatementKind::addition;
+      if (short_of && addition && task_.aim.kind == AimKind::finished) continue;
       explain(statement, found);
     }
     offer_more(conflict, found);
@@ -55,13 +58,26 @@ class MisfitReporter {
     return solved_.blend.statements[statement];
   }
 
-  // Everything else is dropped before the lines of the basket are, so that where several reasons
-  // would do, the answer speaks of what is at hand.
-  std::vector<Statement> to_try_first() const {
-    std::vector<Statement> order;
-    for (Statement s = 0; s < solved_.blend.statements.size(); ++s) {
-      if (info(s).kind != StatementKind::supply) order.push_back(s);
+  // What may be left out of the reasons first. Where several sets of reasons would do, the answer
+  // then speaks of what is in the basket and of the shares, rather than of the store.
+  int rank(Statement statement) const {
+    switch (info(statement).kind) {
+      case StatementKind::supply:
+        return supply_of(statement).origin == language::Origin::basket ? 6 : 0;
+      case StatementKind::substitution: return 1;
+      case StatementKind::limit: return 2;
+      case StatementKind::addition: return 3;
+      case StatementKind::share: return 4;
+      case StatementKind::aim: return 5;
     }
+    return 0;
+  }
+
+  std::vector<Statement> to_try_first() const {
+    std::vector<Statement> order(solved_.blend.statements.size());
+    for (Statement s = 0; s < order.size(); ++s) order[s] = s;
+    std::stable_sort(order.begin(), order.end(),
+                     [&](Statement a, Statement b) { return rank(a) < rank(b); });
     return order;
   }
 

@@ -31,8 +31,8 @@ Tooling choose_tool(const language::Program& program, const Tools& tools,
   const Tooling scales{Tool::scales, tools.scale_step, 1};
   if (!tools.spoon_step || !ingredient.density) return scales;
   const Tooling spoons{Tool::spoons, *tools.spoon_step, middle(ingredient.density->value)};
-  // Half a step of the scales is what rounding may be off by.
-  const bool too_coarse = tools.scale_step > close_enough * weight * 2;
+  const Rational off = absolute(weight.round_to(tools.scale_step) - weight);
+  const bool too_coarse = off > close_enough * weight;
   const bool spoons_are_finer = spoons.step * spoons.weight < tools.scale_step;
   if (is_spoon(program, addition.unit) || (too_coarse && spoons_are_finer)) return spoons;
   return scales;

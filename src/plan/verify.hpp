@@ -17,15 +17,15 @@ namespace maslin::plan {
 // A statement that a draft breaks.
 struct Breach {
   enum class Kind : std::uint8_t {
-    malformed,    // a slot that is not there, an ingredient the slot does not take, less than nothing
-    share,        // a share of the produce outside its range
-    addition,     // an addition (credits counted) outside its range
-    available,    // more taken than there is, or more bought than may be
-    credit,       // a credit that is not what the substitution says
-    limit,        // a limit of the framework
-    aim,          // not what was asked for
-    finished,     // more leaves the pan than went in, or nothing does
-    tool,         // an amount that the scales, spoons or counting cannot give
+    malformed,  // a slot that is not there, an ingredient the slot does not take, less than nothing
+    share,      // a share of the produce outside its range
+    addition,   // an addition (credits counted) outside its range
+    available,  // more taken than there is, or more bought than may be
+    credit,     // a credit that is not what the substitution says
+    limit,      // a limit of the framework
+    aim,        // not what was asked for
+    finished,   // more leaves the pan than went in, or nothing does
+    tool,       // an amount that the scales, spoons or counting cannot give
   };
   Kind kind{};
   std::size_t index = 0;  // of the share, addition, substitution, limit or taken line
@@ -35,17 +35,17 @@ struct Breach {
 // The sugar (or other) account of one substitution, in g or ml of what is replaced.
 struct Account {
   std::size_t substitution = 0;
-  Rational wanted;         // what the framework asks for in all
-  Bounds brought;          // by the donors, over their published range
+  Rational wanted;  // what the framework asks for in all
+  Bounds brought;   // by the donors, over their published range
   Rational brought_expected;
-  Rational counted;        // the credit
-  Rational to_add;         // what is weighed out of the thing itself
+  Rational counted;  // the credit
+  Rational to_add;   // what is weighed out of the thing itself
 };
 
 struct LimitValue {
   std::size_t limit = 0;
-  Bounds value;     // over the ranges of all figures, at the amounts of the plan
-  Bounds margin;    // distance of the unfavourable end to the lower and upper bound (0 where none)
+  Bounds value;   // over the ranges of all figures, at the amounts of the plan
+  Bounds margin;  // distance of the unfavourable end to the lower and upper bound (0 where none)
 };
 
 // What is left of a line of the basket, ready for the pan, kept-back produce aside.

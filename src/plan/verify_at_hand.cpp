@@ -18,13 +18,13 @@ using language::Program;
 
 // Lines that are one thing to a draft.
 struct Lot {
-  Origin origin{};
   std::optional<Rational> acidity;
-  bool use_first = false;
   PreparedMass available;
-  bool unlimited = false;  // to buy, without an `at most`
   PreparedMass used;
   std::size_t first_use = 0;
+  Origin origin{};
+  bool use_first = false;
+  bool unlimited = false;  // to buy, without an `at most`
 };
 
 // What a line leaves for the pan. The published edible share is an estimate, so its middle counts.

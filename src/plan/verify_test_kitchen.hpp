@@ -33,7 +33,8 @@ inline language::Program read(const std::string& text) {
   std::deque<syntax::SyntaxTree> trees;
   trees.push_back(syntax::parse(file, sources.file(file).text()));
   syntax::report_problems(trees.back(), diagnostics);
-  language::Resolved resolved = language::resolve(sources, {}, trees, diagnostics);
+  language::Resolved resolved;
+  language::resolve(sources, trees, resolved, diagnostics);
   for (const Diagnostic& each : diagnostics.all()) {
     ADD_FAILURE() << each.message << ": "
                   << (each.primary ? sources.text(each.primary->span) : std::string_view());

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "language/amounts.hpp"
@@ -52,21 +53,23 @@ std::string duration_text(const Duration& duration) {
   return (duration.in_base() / Rational(60)).to_decimal(0) + " minutes";
 }
 
+// "2 tbsp 1¼ tsp": to the quarter teaspoon.
 std::string spoons_text(const Rational& millilitres) {
   const Rational tablespoon(15);
   const Rational teaspoon(5);
-  const bool large = millilitres >= tablespoon * 2;
-  const Rational unit = large ? tablespoon : teaspoon;
-  const Rational quarter(Rational::Wide{1}, Rational::Wide{4});
-  const Rational quarters = (millilitres / unit).round_to(quarter);
-  const Rational whole = quarters.floor_to(1);
-  const Rational rest = quarters - whole;
-  std::string text = whole.is_zero() ? "" : whole.to_decimal(0);
-  if (rest == quarter) text += "¼";
-  if (rest == quarter * 2) text += "½";
-  if (rest == quarter * 3) text += "¾";
-  if (text.empty()) text = "less than ¼";
-  return text + (large ? " tbsp" : " tsp");
+  const Rational quarter(Rational::Wide{5}, Rational::Wide{4});
+  const Rational rounded = millilitres.round_to(quarter);
+  const Rational large = rounded >= tablespoon * 2 ? rounded.floor_to(tablespoon) : Rational(0);
+  const Rational rest = rounded - large;
+  const Rational whole = (rest / teaspoon).floor_to(1);
+  const Rational quarters = (rest - whole * teaspoon) / quarter;
+  constexpr std::string_view fractions[] = {"", "¼", "½", "¾"};
+  std::string text;
+  if (large.is_positive()) text = (large / tablespoon).to_decimal(0) + " tbsp";
+  std::string small = whole.is_zero() ? "" : whole.to_decimal(0);
+  small += fractions[static_cast<std::size_t>(quarters.to_double() + 0.5)];
+  if (!small.empty()) text += (text.empty() ? "" : " ") + small + " tsp";
+  return text.empty() ? "less than ¼ tsp" : text;
 }
 
 class SheetMaker {
@@ -209,14 +212,16 @@ class SheetMaker {
     for (std::size_t i = 0; i < framework_.additions.size(); ++i) {
       for (const Taken& taken : draft_.additions) {
         if (taken.slot == i) {
-          part.table.rows.push_back(addition_row(taken, asked_for(framework_.additions[i])));
+          const language::Addition& addition = framework_.additions[i];
+          part.table.rows.push_back(addition_row(
+              taken, asked_for(addition), addition.measured == language::Measured::by_volume));
         }
       }
     }
     for (const Taken& taken : draft_.substitutes) {
       const auto& substitution = framework_.substitutions[taken.slot];
       part.table.rows.push_back(
-          addition_row(taken, "stands for " + substitution.replaced.name));
+          addition_row(taken, "stands for " + substitution.replaced.name, true));
     }
     for (const Taken& taken : draft_.additions) {
       if (taken.within_five_percent) continue;
@@ -241,31 +246,42 @@ class SheetMaker {
     return text;
   }
 
-  std::vector<std::string> addition_row(const Taken& taken, std::string asked) {
+  // Spoons for little, millilitres for what pours; nobody measures a kilogram of sugar by volume.
+  static std::string volume_text(const Taken& taken, const language::Ingredient& ingredient,
+                                 bool asked_by_volume) {
+    const Rational volume = taken.weight / middle(ingredient.density->value);
+    const Rational spoonfuls(60);
+    if (volume <= spoonfuls) return spoons_text(volume);
+    return asked_by_volume ? volume.to_decimal(0) + " ml" : "";
+  }
+
+  std::vector<std::string> addition_row(const Taken& taken, std::string asked,
+                                        bool asked_by_volume) {
     const language::Ingredient& ingredient = program_[taken.ingredient];
     std::string what = ingredient.name;
     if (taken.acidity) what += fmt::format(", {} acidity", percent_text(*taken.acidity));
     std::string weigh = weight_text(taken.weight);
     std::string other;
     if (taken.tool == plan::Tool::count) {
+      weigh = "about " + weigh;
       other = taken.amount.to_decimal(0) + (taken.amount == Rational(1) ? " piece" : " pieces");
       estimates_.insert(fmt::format("one {} taken as {} g", ingredient.name,
                                     middle(ingredient.piece->value).to_decimal(2)));
     } else if (ingredient.density) {
-      const Rational volume = taken.weight / middle(ingredient.density->value);
-      const Rational spoonfuls(60);
-      other = volume <= spoonfuls ? spoons_text(volume) : volume.to_decimal(0) + " ml";
-      if (taken.tool == plan::Tool::spoons) {
-        weigh = "about " + weigh;
-        estimates_.insert(fmt::format("a millilitre of {} taken as {} g", ingredient.name,
-                                      middle(ingredient.density->value).to_decimal(3)));
-      }
+      other = volume_text(taken, ingredient, asked_by_volume);
+    }
+    if (taken.tool == plan::Tool::spoons) {
+      weigh = "about " + weigh;
+      estimates_.insert(fmt::format("a millilitre of {} taken as {} g", ingredient.name,
+                                    middle(ingredient.density->value).to_decimal(3)));
     }
     return {std::move(what), std::move(weigh), std::move(other), "______", std::move(asked)};
   }
 
   void accounts() {
     for (const plan::Account& account : verified_.accounts()) {
+      // A donor that is not at hand is no part of the account.
+      if (!account.brought_expected.is_positive()) continue;
       const auto& substitution = framework_.substitutions[account.substitution];
       const auto& addition = framework_.additions[substitution.addition];
       const bool volume = addition.measured == language::Measured::by_volume;
@@ -381,14 +397,18 @@ class SheetMaker {
     }
     for (const std::string& estimate : estimates_) part.points.push_back(estimate + "; an estimate");
     if (tools_.assumed) part.points.push_back("scales that weigh to 1 g, since the kitchen names none");
-    std::set<language::IngredientId> used;
+    std::map<std::string, language::IngredientId> used;
     for (const auto* list : {&draft_.produce, &draft_.additions, &draft_.substitutes}) {
-      for (const Taken& taken : *list) used.insert(taken.ingredient);
+      for (const Taken& taken : *list) used.emplace(name(taken.ingredient), taken.ingredient);
     }
-    for (const language::IngredientId id : used) {
+    std::string tables;
+    for (const auto& [ingredient, id] : used) {
       const std::string from = origin(id, {});
-      if (!from.empty()) part.points.push_back(fmt::format("composition of {}: {}", name(id), from));
+      if (from.empty()) continue;
+      tables += fmt::format("{}{} ({})", tables.empty() ? "" : ", ", ingredient, from);
     }
+    part.points.push_back("composition, which differs from one fruit to the next, from tables: " +
+                          tables);
   }
 
   std::string origin(language::IngredientId id, const std::string& own) const {
