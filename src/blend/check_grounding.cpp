@@ -64,8 +64,8 @@ class Checker {
   void check_share(const Share& share) {
     if (!share.range.low.is_positive() || any_of(share.target)) return;
     fail(Code::nothing_of_class, given_.basket.span,
-         fmt::format("the basket has no {}, and at least {} of the produce must be", share.target.name,
-                     percent(share.range.low)),
+         fmt::format("the basket has no {}, and at least {} of the produce must be",
+                     share.target.name, percent(share.range.low)),
          "nothing here fits")
         .with_because(share.range_span, "the least that is asked for")
         .with_mend(share.target.of_class.valid()

@@ -3,8 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
+#include "blend/layout.hpp"
 #include "language/amounts.hpp"
 #include "language/membership.hpp"
 
@@ -20,20 +20,6 @@ using language::Property;
 using language::Share;
 using language::Stuff;
 using language::Substitution;
-
-constexpr double grams_in_kilogram = 1000;
-
-// Indices in the order of a name, so that the order of statements does not matter.
-template <class List, class NameOf>
-std::vector<std::size_t> by_name(const List& list, NameOf name_of) {
-  std::vector<std::size_t> order(list.size());
-  std::iota(order.begin(), order.end(), std::size_t{0});
-  std::stable_sort(order.begin(), order.end(),
-                   [&](std::size_t a, std::size_t b) { return name_of(list[a]) < name_of(list[b]); });
-  return order;
-}
-
-Stuff stuff_of(const Supply& supply) { return {supply.ingredient, supply.acidity}; }
 
 class Grounder {
  public:
@@ -53,7 +39,7 @@ class Grounder {
     add_substitutions();
     add_limits();
     add_goal();
-    add_objectives();
+    add_objectives(given_, setting_.goal, layout_, blend_);
     for (const auto& [column, value] : setting_.decided) {
       blend_.program.columns[column].lower = value;
       blend_.program.columns[column].upper = value;
@@ -71,24 +57,27 @@ class Grounder {
 
   void make_columns() {
     blend_.total = add_column("total", {Role::total});
-    const auto share_order =
+    layout_.share_order =
         by_name(framework_.shares, [](const Share& share) { return share.target.name; });
-    produce_.resize(framework_.shares.size());
-    for (const std::size_t share : share_order) {
-      make_taken(framework_.shares[share].target, {Role::produce, share}, produce_[share]);
+    layout_.produce.resize(framework_.shares.size());
+    for (const std::size_t share : layout_.share_order) {
+      make_taken(framework_.shares[share].target, {Role::produce, share}, layout_.produce[share]);
     }
-    addition_order_ =
+    layout_.addition_order =
         by_name(framework_.additions, [](const Addition& each) { return each.target.name; });
-    added_.resize(framework_.additions.size());
-    for (const std::size_t addition : addition_order_) {
+    layout_.added.resize(framework_.additions.size());
+    for (const std::size_t addition : layout_.addition_order) {
       const language::Target& target = framework_.additions[addition].target;
-      make_taken(target, {Role::addition, addition}, added_[addition]);
-      if (added_[addition].empty()) make_assumed(target, addition);
+      make_taken(target, {Role::addition, addition}, layout_.added[addition]);
+      if (layout_.added[addition].empty()) make_assumed(target, addition);
     }
     make_donors();
-    const bool boiled = std::any_of(
-        framework_.limits.begin(), framework_.limits.end(),
-        [](const Limit& limit) { return is_computed(limit) && is_of_finished(limit); });
+    layout_.limit_order = by_name(framework_.limits, [](const Limit& limit) {
+      return limit.property ? std::string(name_of(*limit.property)) : limit.share_of.name;
+    });
+    const bool boiled =
+        std::any_of(framework_.limits.begin(), framework_.limits.end(),
+                    [](const Limit& limit) { return is_computed(limit) && is_of_finished(limit); });
     if (boiled) blend_.evaporated = add_column("evaporated", {Role::evaporated});
   }
 
@@ -115,18 +104,17 @@ class Grounder {
       supply.acidity = stated_strength(framework_.additions[addition]);
     }
     blend_.supplies.push_back(supply);
-    added_[addition].push_back(
-        add_column(program_[ingredient].name,
-                   {Role::addition, addition, blend_.supplies.size() - 1}));
+    layout_.added[addition].push_back(add_column(
+        program_[ingredient].name, {Role::addition, addition, blend_.supplies.size() - 1}));
   }
 
   void make_donors() {
-    substitution_order_ = by_name(framework_.substitutions, [](const Substitution& each) {
+    layout_.substitution_order = by_name(framework_.substitutions, [](const Substitution& each) {
       return each.donor.name + " for " + each.replaced.name;
     });
-    donated_.resize(framework_.substitutions.size());
-    credits_.resize(framework_.substitutions.size());
-    for (const std::size_t index : substitution_order_) {
+    layout_.donated.resize(framework_.substitutions.size());
+    layout_.credits.resize(framework_.substitutions.size());
+    for (const std::size_t index : layout_.substitution_order) {
       const Substitution& substitution = framework_.substitutions[index];
       if (substitution.donor.name == substitution.replaced.name) continue;
       for (std::size_t i = 0; i < blend_.supplies.size(); ++i) {
@@ -135,10 +123,11 @@ class Grounder {
             is_in_the_pan_anyway(program_, framework_, substitution, ingredient)) {
           continue;
         }
-        donated_[index].push_back(
+        layout_.donated[index].push_back(
             add_column(program_[ingredient].name, {Role::substitute, index, i}));
       }
-      credits_[index] = add_column("credit of " + substitution.donor.name, {Role::credit, index});
+      layout_.credits[index] =
+          add_column("credit of " + substitution.donor.name, {Role::credit, index});
     }
   }
 
@@ -169,32 +158,20 @@ class Grounder {
   void add_availability() {
     std::vector<std::vector<Term>> uses(blend_.supplies.size());
     for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
-      if (is_weight(column)) uses[blend_.columns[column].supply].push_back({column, 1});
+      if (is_weight(blend_, column)) uses[blend_.columns[column].supply].push_back({column, 1});
     }
     for (std::size_t i = 0; i < blend_.supplies.size(); ++i) {
       const Supply& supply = blend_.supplies[i];
       if (!supply.available || uses[i].empty()) continue;
-      const Statement of =
-          statement(StatementKind::supply, i, line_of(supply.lines.front()).span);
+      const Statement of = statement(StatementKind::supply, i, line_of(supply.lines.front()).span);
       add_row("have " + program_[supply.ingredient].name, -infinity,
               supply.available->to_double() / grams_in_kilogram, std::move(uses[i]), of);
     }
   }
 
-  bool is_weight(ColumnIndex column) const {
-    const Role role = blend_.columns[column].role;
-    return role == Role::produce || role == Role::addition || role == Role::substitute;
-  }
-
-  std::vector<Term> ones(const std::vector<ColumnIndex>& columns) const {
-    std::vector<Term> terms;
-    for (const ColumnIndex column : columns) terms.push_back({column, 1});
-    return terms;
-  }
-
   void add_total() {
     std::vector<Term> terms;
-    for (const auto& columns : produce_) {
+    for (const auto& columns : layout_.produce) {
       for (const ColumnIndex column : columns) terms.push_back({column, 1});
     }
     terms.push_back({blend_.total, -1});
@@ -209,47 +186,29 @@ class Grounder {
   }
 
   void add_shares() {
-    const auto order =
-        by_name(framework_.shares, [](const Share& share) { return share.target.name; });
-    for (const std::size_t index : order) {
+    for (const std::size_t index : layout_.share_order) {
       const Share& share = framework_.shares[index];
       const double low = share.range.low.to_double();
       const double high = share.range.high.to_double();
       const Statement of = statement(StatementKind::share, index, share.span);
-      const double clear = clearance(high - low, produce_[index].size());
+      const double clear = clearance(high - low, layout_.produce[index].size());
       if (low > 0) {
-        auto terms = ones(produce_[index]);
+        auto terms = ones(layout_.produce[index]);
         terms.push_back({blend_.total, -low});
         add_row("at least " + share.target.name, clear, infinity, std::move(terms), of);
       }
       if (high < 1) {
-        auto terms = ones(produce_[index]);
+        auto terms = ones(layout_.produce[index]);
         terms.push_back({blend_.total, -high});
         add_row("at most " + share.target.name, -infinity, -clear, std::move(terms), of);
       }
     }
   }
 
-  // What an addition amounts to, in kilograms, litres or thousands of pieces, credits included.
-  std::vector<Term> amount_of(std::size_t index) const {
-    const Addition& addition = framework_.additions[index];
-    std::vector<Term> terms;
-    for (const ColumnIndex column : added_[index]) {
-      const Supply& supply = blend_.supplies[blend_.columns[column].supply];
-      terms.push_back({column, amount_per_gram(program_, addition, stuff_of(supply)).to_double()});
-    }
-    for (std::size_t i = 0; i < framework_.substitutions.size(); ++i) {
-      if (framework_.substitutions[i].addition == index && credits_[i]) {
-        terms.push_back({*credits_[i], 1});
-      }
-    }
-    return terms;
-  }
-
   void add_additions() {
-    for (const std::size_t index : addition_order_) {
+    for (const std::size_t index : layout_.addition_order) {
       const Addition& addition = framework_.additions[index];
-      auto terms = amount_of(index);
+      auto terms = amount_of(given_, blend_, layout_, index);
       if (terms.empty() || is_settled(index)) continue;
       const Statement of = statement(StatementKind::addition, index, addition.span);
       const double low = addition.range.low.to_double() / grams_in_kilogram;
@@ -272,7 +231,7 @@ class Grounder {
     const Substitution& substitution = framework_.substitutions[index];
     std::vector<Term> terms;
     for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
-      if (!is_weight(column)) continue;
+      if (!is_weight(blend_, column)) continue;
       const ColumnInfo& info = blend_.columns[column];
       if (info.role == Role::substitute && info.slot != index) continue;
       if (info.role == Role::addition && info.slot == substitution.addition) continue;
@@ -287,21 +246,21 @@ class Grounder {
 
   void add_substitutions() {
     std::size_t full = 0;
-    for (const std::size_t index : substitution_order_) {
-      if (!credits_[index]) continue;
+    for (const std::size_t index : layout_.substitution_order) {
+      if (!layout_.credits[index]) continue;
       const Substitution& substitution = framework_.substitutions[index];
-      const Statement of =
-          statement(StatementKind::substitution, index, substitution.span);
+      const Statement of = statement(StatementKind::substitution, index, substitution.span);
       auto supply = brought(index);
-      supply.push_back({*credits_[index], -1});
+      supply.push_back({*layout_.credits[index], -1});
       const double cap = substitution.cap ? substitution.cap->to_double() : 1;
-      auto share = amount_of(substitution.addition);
+      auto share = amount_of(given_, blend_, layout_, substitution.addition);
       for (Term& term : share) term.coefficient *= -cap;
       for (Term& term : share) {
-        if (term.column == *credits_[index]) term.coefficient += 1;
+        if (term.column == *layout_.credits[index]) term.coefficient += 1;
       }
       if (substitution.extent == language::Extent::optional) {
-        add_row("brought by " + substitution.donor.name, 0, infinity, std::move(supply), background);
+        add_row("brought by " + substitution.donor.name, 0, infinity, std::move(supply),
+                background);
         add_row("cap on " + substitution.donor.name, -infinity, 0, std::move(share), of);
         continue;
       }
@@ -318,17 +277,8 @@ class Grounder {
 
   // ---- Limits -----------------------------------------------------------------------------------
 
-  // A limit that no table supports counts as unmet from below and as full from above.
-  double worst(const Limit& limit, ColumnIndex column, bool low) const {
-    const Supply& supply = blend_.supplies[blend_.columns[column].supply];
-    if (!limit.property) return takes(program_, limit.share_of, supply.ingredient) ? 1 : 0;
-    const auto share = share_of(program_, *limit.property, stuff_of(supply));
-    if (!share) return low ? 0 : 1;
-    return (low ? share->low : share->high).to_double();
-  }
-
   void add_limits() {
-    for (std::size_t index = 0; index < framework_.limits.size(); ++index) {
+    for (const std::size_t index : layout_.limit_order) {
       const Limit& limit = framework_.limits[index];
       if (!is_computed(limit)) continue;
       const Statement of = statement(StatementKind::limit, index, limit.span);
@@ -343,8 +293,8 @@ class Grounder {
     double largest = 0;
     const bool finished = is_of_finished(limit);
     for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
-      if (!is_weight(column)) continue;
-      const double share = worst(limit, column, low) - (finished ? bound : 0);
+      if (!is_weight(blend_, column)) continue;
+      const double share = share_at(given_, blend_, limit, column, low) - (finished ? bound : 0);
       if (share == 0) continue;
       terms.push_back({column, share});
       largest = std::max(largest, std::abs(share));
@@ -365,7 +315,7 @@ class Grounder {
   std::vector<Term> ingoing() const {
     std::vector<Term> terms;
     for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
-      if (is_weight(column)) terms.push_back({column, 1});
+      if (is_weight(blend_, column)) terms.push_back({column, 1});
     }
     return terms;
   }
@@ -388,170 +338,12 @@ class Grounder {
     }
   }
 
-  // ---- Objectives -------------------------------------------------------------------------------
-
-  void add_objectives() {
-    if (setting_.goal.kind == GoalKind::most) add_most();
-    add_use_first();
-    add_bought();
-    add_preferred();
-    add_least_added();
-    add_finish();
-    add_tie_break();
-  }
-
-  void add_objective(std::string name, Direction direction, std::vector<Term> terms) {
-    if (terms.empty()) return;
-    blend_.program.objectives.push_back({std::move(name), direction, std::move(terms)});
-  }
-
-  template <class Wanted>
-  std::vector<Term> terms_where(Wanted wanted) const {
-    std::vector<Term> terms;
-    for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
-      if (!is_weight(column)) continue;
-      const ColumnInfo& info = blend_.columns[column];
-      if (wanted(info, blend_.supplies[info.supply])) terms.push_back({column, 1});
-    }
-    return terms;
-  }
-
-  void add_most() {
-    add_objective("most of the basket", Direction::maximise,
-                  terms_where([](const ColumnInfo& info, const Supply& supply) {
-                    return info.role == Role::produce && supply.origin != Origin::to_buy;
-                  }));
-    // Where everything is to be bought there is nothing to use up: as much as may be bought.
-    if (blend_.program.objectives.empty()) {
-      add_objective("most", Direction::maximise, {{blend_.total, 1}});
-    }
-  }
-
-  void add_use_first() {
-    add_objective("use first", Direction::maximise,
-                  terms_where([](const ColumnInfo& info, const Supply& supply) {
-                    return info.role == Role::produce && supply.use_first;
-                  }));
-  }
-
-  void add_bought() {
-    auto terms = terms_where([](const ColumnInfo&, const Supply& supply) {
-      return supply.origin == Origin::to_buy;
-    });
-    const bool priced = std::all_of(terms.begin(), terms.end(), [&](const Term& term) {
-      return blend_.supplies[blend_.columns[term.column].supply].price.has_value();
-    });
-    if (priced) {
-      for (Term& term : terms) {
-        const Supply& supply = blend_.supplies[blend_.columns[term.column].supply];
-        term.coefficient = supply.price->to_double() * grams_in_kilogram;
-      }
-    }
-    add_objective("bought", Direction::minimise, std::move(terms));
-  }
-
-  // |amount - preferred * total| as the sum of what is above and what is below.
-  void add_deviation(std::string name, std::vector<Term> terms, double preferred, double scale,
-                     std::vector<Term>& objective) {
-    const ColumnIndex above = add_column("above " + name, {Role::deviation});
-    const ColumnIndex below = add_column("below " + name, {Role::deviation});
-    terms.push_back({blend_.total, -preferred});
-    terms.push_back({above, -1});
-    terms.push_back({below, 1});
-    add_row("prefer " + name, 0, 0, std::move(terms), background);
-    objective.push_back({above, scale});
-    objective.push_back({below, scale});
-  }
-
-  void add_preferred() {
-    std::vector<Term> objective;
-    const auto order =
-        by_name(framework_.shares, [](const Share& share) { return share.target.name; });
-    for (const std::size_t index : order) {
-      const Share& share = framework_.shares[index];
-      if (!share.prefer || produce_[index].empty()) continue;
-      add_deviation(share.target.name, ones(produce_[index]), share.prefer->to_double(), 1,
-                    objective);
-    }
-    for (const std::size_t index : addition_order_) {
-      const Addition& addition = framework_.additions[index];
-      if (!addition.prefer || added_[index].empty()) continue;
-      // Back from litres or pieces to kilograms, so that all deviations weigh alike.
-      const Supply& supply = blend_.supplies[blend_.columns[added_[index].front()].supply];
-      const double scale =
-          1 / amount_per_gram(program_, addition, stuff_of(supply)).to_double();
-      add_deviation(addition.target.name, amount_of(index),
-                    addition.prefer->to_double() / grams_in_kilogram, scale, objective);
-    }
-    add_objective("nearest to what is preferred", Direction::minimise, std::move(objective));
-  }
-
-  void add_least_added() {
-    std::vector<Term> terms;
-    for (const std::size_t index : addition_order_) {
-      if (framework_.additions[index].prefer) continue;
-      for (const ColumnIndex column : added_[index]) terms.push_back({column, 1});
-    }
-    for (const auto& columns : donated_) {
-      for (const ColumnIndex column : columns) terms.push_back({column, 1});
-    }
-    add_objective("least added", Direction::minimise, std::move(terms));
-  }
-
-  // The middle of the range of solids; with one end only, that end.
-  void add_finish() {
-    for (const Limit& limit : framework_.limits) {
-      if (!is_computed(limit) || !is_of_finished(limit) || !limit.property) continue;
-      if (!limit.has_low && !limit.has_high) continue;
-      constexpr double half = 0.5;
-      double wanted = (limit.has_low ? limit.range.low : limit.range.high).to_double();
-      if (limit.has_low && limit.has_high) wanted = half * (limit.range.low + limit.range.high).to_double();
-      std::vector<Term> terms;
-      for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
-        if (!is_weight(column)) continue;
-        const double share = half * (worst(limit, column, true) + worst(limit, column, false));
-        if (share != wanted) terms.push_back({column, share - wanted});
-      }
-      terms.push_back({*blend_.evaporated, wanted});
-      const ColumnIndex above = add_column("above the finish", {Role::deviation});
-      const ColumnIndex below = add_column("below the finish", {Role::deviation});
-      terms.push_back({above, -1});
-      terms.push_back({below, 1});
-      add_row("finish", 0, 0, std::move(terms), background);
-      add_objective("finish", Direction::minimise, {{above, 1}, {below, 1}});
-    }
-  }
-
-  // Where all that leaves a choice, the earlier name is taken first.
-  void add_tie_break() {
-    std::vector<ColumnIndex> columns;
-    for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
-      if (is_weight(column)) columns.push_back(column);
-    }
-    std::stable_sort(columns.begin(), columns.end(), [&](ColumnIndex a, ColumnIndex b) {
-      return blend_.program.columns[a].name < blend_.program.columns[b].name;
-    });
-    std::vector<Term> terms;
-    double rank = 1;
-    for (const ColumnIndex column : columns) {
-      terms.push_back({column, rank / static_cast<double>(columns.size())});
-      rank += 1;
-    }
-    if (blend_.evaporated) terms.push_back({*blend_.evaporated, 2});
-    add_objective("by name", Direction::minimise, std::move(terms));
-  }
-
   const Grounding& given_;
   const Program& program_;
   const Framework& framework_;
   const Setting& setting_;
   Blend blend_;
-  std::vector<std::vector<ColumnIndex>> produce_;
-  std::vector<std::vector<ColumnIndex>> added_;
-  std::vector<std::vector<ColumnIndex>> donated_;
-  std::vector<std::optional<ColumnIndex>> credits_;
-  std::vector<std::size_t> addition_order_;
-  std::vector<std::size_t> substitution_order_;
+  Layout layout_;
 };
 
 }  // namespace

@@ -16,7 +16,15 @@
 
 namespace maslin::blend {
 
-enum class Role : std::uint8_t { produce, addition, substitute, credit, evaporated, total, deviation };
+enum class Role : std::uint8_t {
+  produce,
+  addition,
+  substitute,
+  credit,
+  evaporated,
+  total,
+  deviation
+};
 
 struct ColumnInfo {
   Role role{};

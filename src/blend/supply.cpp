@@ -21,8 +21,13 @@ std::pair<bool, Rational> ordered(const std::optional<Rational>& value) {
 }
 
 Key key_of(const Program& program, const Line& line, Origin origin) {
-  return {program[line.ingredient].name, line.ingredient.index, origin,         ordered(line.acidity),
-          !line.use_first,               line.sulphited,        ordered(line.price)};
+  return {program[line.ingredient].name,
+          line.ingredient.index,
+          origin,
+          ordered(line.acidity),
+          !line.use_first,
+          line.sulphited,
+          ordered(line.price)};
 }
 
 class Collector {

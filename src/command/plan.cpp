@@ -30,8 +30,9 @@ std::optional<std::size_t> choose(const List& list, std::size_t first, const std
   if (count > 0) {
     found.with_mend(fmt::format("choose with `--{}`: {}", what, names));
   } else if (what == "framework") {
-    found.with_mend("name a file with a framework as well, or one of the library with `--framework`: "
-                    "`maslin explain frameworks` lists them");
+    found.with_mend(
+        "name a file with a framework as well, or one of the library with `--framework`: "
+        "`maslin explain frameworks` lists them");
   } else {
     found.with_mend(fmt::format("name a file with a {} as well", what));
   }

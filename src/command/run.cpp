@@ -14,11 +14,11 @@ namespace maslin::command {
 namespace {
 
 void add_inputs(CLI::App& app, Inputs& inputs, bool required) {
-  auto* files = app.add_option("files", inputs.paths,
-                               "files of maslin text; - is standard input");
+  auto* files = app.add_option("files", inputs.paths, "files of maslin text; - is standard input");
   if (required) files->required();
   app.add_option("--library", inputs.libraries, "a folder that `use` may reach as well");
-  app.add_option("--stdin-filename", inputs.stdin_name, "what standard input is called in messages");
+  app.add_option("--stdin-filename", inputs.stdin_name,
+                 "what standard input is called in messages");
 }
 
 }  // namespace
@@ -27,7 +27,8 @@ int load(Session& session, const Inputs& inputs, const Streams& streams) {
   for (const std::string& folder : inputs.libraries) session.allow_folder(folder);
   for (const std::string& path : inputs.paths) {
     if (path == "-") {
-      session.load_text(inputs.stdin_name, std::string(std::istreambuf_iterator<char>(streams.in), {}));
+      session.load_text(inputs.stdin_name,
+                        std::string(std::istreambuf_iterator<char>(streams.in), {}));
     } else {
       session.load(path);
     }
@@ -42,8 +43,8 @@ int print_diagnostics(Session& session, const Streams& streams) {
   std::size_t warnings = 0;
   for (const Diagnostic& each : session.diagnostics().all()) {
     streams.err << render_text(session.sources(), each, {streams.color}) << '\n';
-    unreadable = unreadable || each.code == Code::unreadable_file ||
-                 each.code == Code::file_too_large;
+    unreadable =
+        unreadable || each.code == Code::unreadable_file || each.code == Code::file_too_large;
     if (severity_of(each.code) == Severity::warning) ++warnings;
   }
   const std::size_t errors = session.diagnostics().error_count();
@@ -72,7 +73,8 @@ int run(int argc, const char* const* argv, Files& files, const Streams& streams)
   add_inputs(*plan_command, inputs, true);
   plan_command->add_option("--aim", options.aim,
                            "\"4 kg finished\" or \"3 kg prepared\"; without it, as much as fits");
-  plan_command->add_option("--framework", options.framework, "which framework, where there are several");
+  plan_command->add_option("--framework", options.framework,
+                           "which framework, where there are several");
   plan_command->add_option("--basket", options.basket, "which basket, where there are several");
   plan_command->add_option("--kitchen", options.kitchen, "which kitchen, where there are several");
 
@@ -90,7 +92,8 @@ int run(int argc, const char* const* argv, Files& files, const Streams& streams)
       "  maslin explain            (what there is to explain)");
   explain_command->add_option("name", words, "what to explain");
   explain_command->add_option("--with", inputs.paths, "files that declare it");
-  explain_command->add_option("--library", inputs.libraries, "a folder that `use` may reach as well");
+  explain_command->add_option("--library", inputs.libraries,
+                              "a folder that `use` may reach as well");
 
   try {
     app.parse(argc, argv);

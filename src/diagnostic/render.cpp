@@ -118,10 +118,17 @@ class Renderer {
     out_ += fmt::format("  {}: {}\n", head, printable(text));
   }
 
+  static std::string without_blanks(const std::string& text) {
+    const std::size_t begin = text.find_first_not_of(" ,");
+    if (begin == std::string::npos) return {};
+    return text.substr(begin, text.find_last_not_of(' ') - begin + 1);
+  }
+
   bool already_said(const Fix& fix) const {
     for (const std::string& mend : diagnostic_.mends) {
       for (const Edit& edit : fix.edits) {
-        if (!edit.text.empty() && mend.find("`" + edit.text + "`") != std::string::npos) return true;
+        const std::string plain = without_blanks(edit.text);
+        if (!plain.empty() && mend.find("`" + plain + "`") != std::string::npos) return true;
       }
     }
     return false;

@@ -24,8 +24,7 @@ std::string parent_of(const std::string& path) {
 }
 
 bool is_inside(const std::string& path, const std::string& folder) {
-  const std::filesystem::path relative =
-      std::filesystem::path(path).lexically_relative(folder);
+  const std::filesystem::path relative = std::filesystem::path(path).lexically_relative(folder);
   return !relative.empty() && *relative.begin() != "..";
 }
 
@@ -50,7 +49,8 @@ std::optional<NotText> find_not_text(std::string_view text) {
     }
     const auto offset = static_cast<std::uint32_t>(i);
     if (first < 0x80) {
-      const bool line_end = first == '\n' || (first == '\r' && i + 1 < text.size() && bytes[i + 1] == '\n');
+      const bool line_end =
+          first == '\n' || (first == '\r' && i + 1 < text.size() && bytes[i + 1] == '\n');
       if (first != '\t' && !line_end) {
         return NotText{offset, fmt::format("the control character {}", static_cast<int>(first))};
       }
@@ -58,8 +58,8 @@ std::optional<NotText> find_not_text(std::string_view text) {
       continue;
     }
     utf8proc_int32_t code_point = 0;
-    const auto length = utf8proc_iterate(bytes + i, static_cast<utf8proc_ssize_t>(text.size() - i),
-                                         &code_point);
+    const auto length =
+        utf8proc_iterate(bytes + i, static_cast<utf8proc_ssize_t>(text.size() - i), &code_point);
     if (length <= 0) return NotText{offset, "a byte that is no UTF-8"};
     if (is_hidden(code_point) || (code_point >= 0x80 && code_point < 0xA0)) {
       return NotText{offset, fmt::format("the invisible character U+{:04X}", code_point)};
@@ -71,11 +71,16 @@ std::optional<NotText> find_not_text(std::string_view text) {
 
 std::string reason_for(const ReadError& error) {
   switch (error.kind) {
-    case ReadError::Kind::missing: return "there is no such file";
-    case ReadError::Kind::folder: return "it is a folder, not a file";
-    case ReadError::Kind::denied: return "it may not be read";
-    case ReadError::Kind::too_large: return "it is larger than 64 MiB";
-    case ReadError::Kind::failed: break;
+    case ReadError::Kind::missing:
+      return "there is no such file";
+    case ReadError::Kind::folder:
+      return "it is a folder, not a file";
+    case ReadError::Kind::denied:
+      return "it may not be read";
+    case ReadError::Kind::too_large:
+      return "it is larger than 64 MiB";
+    case ReadError::Kind::failed:
+      break;
   }
   return error.reason;
 }
@@ -125,7 +130,8 @@ bool Session::load_file(const std::string& path, const std::string& shown, const
   if (known != seen_.end()) {
     if (known->second == State::loading && user != nullptr) {
       diagnostics_
-          .report(Code::use_cycle, *user, "this file is being read already: files use one another in a circle")
+          .report(Code::use_cycle, *user,
+                  "this file is being read already: files use one another in a circle")
           .with_mend("put what both need into a third file");
     }
     return true;
@@ -166,8 +172,7 @@ void Session::take_text(const std::string& shown, std::string text, const std::s
                        kind != syntax::Kind::semicolon && kind != syntax::Kind::byte_order_mark);
   }
   if (!holds_something) {
-    diagnostics_
-        .report(Code::empty_file, {id, 0, 0}, fmt::format("`{}` holds no statement", shown))
+    diagnostics_.report(Code::empty_file, {id, 0, 0}, fmt::format("`{}` holds no statement", shown))
         .with_mend("write a framework, a basket or a kitchen: `basket { onion 2 kg gross }`");
   }
   follow_uses(tree, path, root_folder);
@@ -196,7 +201,8 @@ void Session::follow_uses(const syntax::SyntaxTree& tree, const std::string& pat
     if (wanted.empty() || std::filesystem::path(wanted).is_absolute() ||
         !is_allowed(canonical, root_folder)) {
       diagnostics_
-          .report(Code::use_outside, span, fmt::format("`{}` lies outside the folder of the first file", wanted))
+          .report(Code::use_outside, span,
+                  fmt::format("`{}` lies outside the folder of the first file", wanted))
           .with_why("a framework from somebody else must not be able to read other files")
           .with_mend("move it inside, or name its folder with --library");
       continue;
@@ -205,9 +211,10 @@ void Session::follow_uses(const syntax::SyntaxTree& tree, const std::string& pat
       diagnostics_.report(Code::use_outside, span, "more than 1000 files are used");
       return;
     }
-    const std::string shown = (std::filesystem::path(parent_of(sources_.file(tree.file).name())) / wanted)
-                                  .lexically_normal()
-                                  .string();
+    const std::string shown =
+        (std::filesystem::path(parent_of(sources_.file(tree.file).name())) / wanted)
+            .lexically_normal()
+            .string();
     load_file(canonical, shown, &span, root_folder);
   }
 }

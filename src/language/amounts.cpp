@@ -30,7 +30,8 @@ Rational amount_per_gram(const Program& program, const Addition& addition, const
   const Rational strength =
       stuff.acidity ? *stuff.acidity / stated_strength(addition) : Rational(1);
   switch (addition.measured) {
-    case Measured::by_weight: return strength;
+    case Measured::by_weight:
+      return strength;
     case Measured::by_volume:
       if (!ingredient.density) return Rational::undefined();
       return strength / middle(ingredient.density->value);
@@ -106,11 +107,14 @@ bool is_computed(const Limit& limit) {
     case Property::soluble_solids:
     case Property::total_solids:
     case Property::sugars:
-    case Property::salt: return true;
+    case Property::salt:
+      return true;
     // Part of the acid boils away with the water.
     case Property::acetic_acid:
-    case Property::acidity: return limit.whole == Whole::prepared_produce;
-    default: return false;
+    case Property::acidity:
+      return limit.whole == Whole::prepared_produce;
+    default:
+      return false;
   }
 }
 

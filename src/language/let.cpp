@@ -21,8 +21,8 @@ std::optional<Quantity> value_of_name(Context& context, View name) {
   if (found == context.lets.end()) {
     std::vector<std::string_view> known;
     for (const auto& [each, value] : context.lets) known.push_back(each);
-    auto& report = context.report(Code::unknown_name, name.span(),
-                                  fmt::format("no value is named `{}`", key));
+    auto& report =
+        context.report(Code::unknown_name, name.span(), fmt::format("no value is named `{}`", key));
     const auto near = nearest(key, known, 1);
     if (!near.empty()) {
       report.with_mend(fmt::format("did you mean `{}`?", near[0]));

@@ -15,8 +15,7 @@ bool meets(const Ingredient& ingredient, const Condition& condition) {
   if (!figure) return false;
   const bool at_most = condition.comparison == Comparison::at_most;
   // Without a word for the end, the unfavourable one decides.
-  const bool take_high =
-      condition.end == End::highest || (condition.end == End::either && at_most);
+  const bool take_high = condition.end == End::highest || (condition.end == End::either && at_most);
   const Rational& value = take_high ? figure->high : figure->low;
   if (condition.strict) return at_most ? value < condition.value : value > condition.value;
   return at_most ? value <= condition.value : value >= condition.value;
@@ -67,19 +66,26 @@ std::optional<Bounds> figure_of(const Ingredient& ingredient, Property property)
   switch (property) {
     case Property::ph:
       return ingredient.ph ? std::optional(ingredient.ph->value) : std::nullopt;
-    case Property::acidity: return science::acidity_as_acetic(ingredient.composition);
-    case Property::acetic_acid: return ingredient.composition.or_none(Substance::acetic_acid);
-    case Property::sugars: return science::sugars(ingredient.composition);
+    case Property::acidity:
+      return science::acidity_as_acetic(ingredient.composition);
+    case Property::acetic_acid:
+      return ingredient.composition.or_none(Substance::acetic_acid);
+    case Property::sugars:
+      return science::sugars(ingredient.composition);
     case Property::soluble_solids:
       return ingredient.soluble_solids ? std::optional(ingredient.soluble_solids->value)
                                        : science::soluble_solids(ingredient.composition);
     case Property::total_solids:
       return ingredient.total_solids ? std::optional(ingredient.total_solids->value)
                                      : science::total_solids(ingredient.composition);
-    case Property::water: return ingredient.composition[Substance::water];
-    case Property::salt: return ingredient.composition.or_none(Substance::salt);
-    case Property::weight: return Bounds::exactly(1);
-    default: return std::nullopt;
+    case Property::water:
+      return ingredient.composition[Substance::water];
+    case Property::salt:
+      return ingredient.composition.or_none(Substance::salt);
+    case Property::weight:
+      return Bounds::exactly(1);
+    default:
+      return std::nullopt;
   }
 }
 
@@ -101,9 +107,8 @@ bool takes(const Program& program, const Target& target, IngredientId ingredient
   const bool named = target.of_class.valid() ? is_member(program, ingredient, target.of_class)
                                              : target.ingredient == ingredient;
   if (!named || target.narrowed.empty()) return named;
-  return std::any_of(target.narrowed.begin(), target.narrowed.end(), [&](const Target& narrow) {
-    return takes(program, narrow, ingredient);
-  });
+  return std::any_of(target.narrowed.begin(), target.narrowed.end(),
+                     [&](const Target& narrow) { return takes(program, narrow, ingredient); });
 }
 
 std::vector<IngredientId> members(const Program& program, const Target& target) {

@@ -18,10 +18,10 @@ std::string composed(std::string text) {
                                  [](char c) { return static_cast<unsigned char>(c) < 0x80; });
   if (plain) return text;
   utf8proc_uint8_t* result = nullptr;
-  const auto length = utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
-                                   static_cast<utf8proc_ssize_t>(text.size()), &result,
-                                   static_cast<utf8proc_option_t>(UTF8PROC_STABLE |
-                                                                  UTF8PROC_COMPOSE));
+  const auto length =
+      utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
+                   static_cast<utf8proc_ssize_t>(text.size()), &result,
+                   static_cast<utf8proc_option_t>(UTF8PROC_STABLE | UTF8PROC_COMPOSE));
   const std::unique_ptr<utf8proc_uint8_t, decltype(&std::free)> owner(result, &std::free);
   if (length < 0) return text;
   return {reinterpret_cast<const char*>(result), static_cast<std::size_t>(length)};
@@ -77,7 +77,8 @@ std::string normal_name(syntax::View name) {
 std::string text_of(syntax::View text) {
   if (!text) return {};
   std::string_view content = text.text();
-  if (text.kind() == syntax::Kind::string) return std::string(content.substr(1, content.size() - 2));
+  if (text.kind() == syntax::Kind::string)
+    return std::string(content.substr(1, content.size() - 2));
   if (text.kind() == syntax::Kind::unclosed_string) return std::string(content.substr(1));
   // Typographic quotes are of two or three bytes each.
   while (!content.empty() && (static_cast<unsigned char>(content.back()) & 0xc0) == 0x80) {

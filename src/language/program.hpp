@@ -40,8 +40,8 @@ struct Figure {
 struct Unit {
   std::string name;
   Dimension dimension;
-  Rational factor;                  // how many base units one of it is
-  std::vector<UnitId> could_be;     // a bare `pint`: the units that are meant by it; else empty
+  Rational factor;               // how many base units one of it is
+  std::vector<UnitId> could_be;  // a bare `pint`: the units that are meant by it; else empty
   Span span;
 };
 
@@ -123,7 +123,7 @@ struct Target {
 
 struct Share {
   Target target;
-  Bounds range;                     // of the prepared produce, 0 to 1
+  Bounds range;  // of the prepared produce, 0 to 1
   std::optional<Rational> prefer;
   Span span;
   Span range_span;
@@ -212,21 +212,21 @@ enum class WeighedAs : std::uint8_t { gross, prepared, drained };
 // A line of a basket or a store.
 struct Line {
   IngredientId ingredient;
-  std::string name;                  // as written
-  std::optional<Rational> weight;    // g, of `basis`; nothing for a line that is only to buy
+  std::string name;                // as written
+  std::optional<Rational> weight;  // g, of `basis`; nothing for a line that is only to buy
   WeighedAs basis = WeighedAs::prepared;
-  std::optional<Rational> trim;      // share of the gross weight cut away
-  Rational spoiled;                  // g, gross
-  Rational keep_back;                // g, of `basis`
+  std::optional<Rational> trim;  // share of the gross weight cut away
+  Rational spoiled;              // g, gross
+  Rational keep_back;            // g, of `basis`
   bool use_first = false;
   bool sulphited = false;
   bool to_buy = false;
-  std::optional<Rational> at_most;   // g that may be bought, prepared
-  std::optional<Rational> price;     // per g
-  std::optional<Rational> pack;      // g
-  std::optional<Rational> acidity;   // g per ml
+  std::optional<Rational> at_most;  // g that may be bought, prepared
+  std::optional<Rational> price;    // per g
+  std::optional<Rational> pack;     // g
+  std::optional<Rational> acidity;  // g per ml
   std::string from;
-  std::string estimate;              // how a count or a volume became a weight; empty if weighed
+  std::string estimate;  // how a count or a volume became a weight; empty if weighed
   Span span;
   Span amount_span;
 };
@@ -260,7 +260,7 @@ struct Program {
   std::vector<Basket> baskets;
   std::vector<Kitchen> kitchens;
   std::vector<std::vector<bool>> classes_of;  // for each ingredient, whether it is of each class
-  std::size_t library_frameworks = 0;  // how many of the frameworks are the library's
+  std::size_t library_frameworks = 0;         // how many of the frameworks are the library's
 
   const Unit& operator[](UnitId id) const { return units[id.index]; }
   const Class& operator[](ClassId id) const { return classes[id.index]; }

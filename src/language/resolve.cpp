@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "language/context.hpp"
 #include "language/let.hpp"
 #include "language/membership.hpp"
@@ -36,7 +38,6 @@ class Resolver {
   }
 
  private:
-
   void declare(const std::deque<syntax::SyntaxTree>& trees) {
     for (const syntax::SyntaxTree& tree : trees) {
       const View file = syntax::root(tree);
@@ -82,8 +83,11 @@ class Resolver {
         break;
       case Kind::batch:
       case Kind::standard:
-      case Kind::route: check_names_within(context_, item); break;
-      default: break;
+      case Kind::route:
+        check_names_within(context_, item);
+        break;
+      default:
+        break;
     }
   }
 
@@ -116,33 +120,56 @@ void resolve(const Sources& sources, const std::deque<syntax::SyntaxTree>& user,
   run(sources, user, library, diagnostics, false);
 }
 
+namespace {
+
+// The nearest names of the fitting kind; of one thing only its nearest name.
+std::vector<std::string> near_things(const Context& context, const std::string& key,
+                                     Wanted wanted) {
+  constexpr std::size_t looked_at = 12;
+  constexpr std::size_t offered = 4;
+  std::vector<std::string_view> known;
+  for (const std::string_view each : context.names.things.all()) {
+    const Thing thing = context.names.things.find(std::string(each))->value;
+    const bool fits =
+        wanted == Wanted::anything || (wanted == Wanted::ingredient) == thing.ingredient.valid();
+    if (fits) known.push_back(each);
+  }
+  std::vector<std::string> result;
+  std::vector<Thing> offered_things;
+  for (const std::string& each : nearest(key, known, looked_at)) {
+    const Thing thing = context.names.things.find(each)->value;
+    const bool again =
+        std::any_of(offered_things.begin(), offered_things.end(), [&](const Thing& other) {
+          return other.ingredient == thing.ingredient && other.of_class == thing.of_class;
+        });
+    if (again || result.size() == offered) continue;
+    offered_things.push_back(thing);
+    result.push_back(each);
+  }
+  return result;
+}
+
+}  // namespace
+
 std::optional<Thing> find_thing(Context& context, View name, Wanted wanted) {
   const std::string key = normal_name(name);
   const auto* found = context.names.things.find(key);
   if (found != nullptr) {
     const Thing thing = found->value;
-    const bool fits = wanted == Wanted::anything ||
-                      (wanted == Wanted::ingredient) == thing.ingredient.valid();
+    const bool fits =
+        wanted == Wanted::anything || (wanted == Wanted::ingredient) == thing.ingredient.valid();
     if (fits) return thing;
     context
         .report(Code::wrong_kind, name.span(),
                 wanted == Wanted::ingredient
-                    ? fmt::format("`{}` is a class of ingredients, and one ingredient is meant here",
-                                  key)
+                    ? fmt::format(
+                          "`{}` is a class of ingredients, and one ingredient is meant here", key)
                     : fmt::format("`{}` is an ingredient, and a class is meant here", key))
         .with_mend(wanted == Wanted::ingredient ? "name the one that is in the basket"
                                                 : "name a class");
     return std::nullopt;
   }
-  std::vector<std::string_view> known;
-  for (const Class& each : context.program.classes) {
-    if (wanted != Wanted::ingredient) known.push_back(each.name);
-  }
-  for (const Ingredient& each : context.program.ingredients) {
-    if (wanted != Wanted::of_class) known.push_back(each.name);
-    for (const std::string& also : each.also) known.push_back(also);
-  }
-  const auto near = nearest(key, known, 4);
+  const auto near = near_things(context, key, wanted);
   const bool choice = near.size() > 1 && near[0].find(key) != std::string::npos &&
                       near[1].find(key) != std::string::npos;
   auto& report = context.report(choice ? Code::ambiguous_name : Code::unknown_name, name.span(),

@@ -23,7 +23,7 @@ Resolved resolve_library(const Sources& sources, const std::deque<syntax::Syntax
 
 // The user's trees on top of the library. What could not be understood is reported and left out,
 // or marks its framework, basket or kitchen as poisoned, so that later stages stay quiet about it.
-void resolve(const Sources& sources, const std::deque<syntax::SyntaxTree>& user,
-             Resolved& library, Diagnostics& diagnostics);
+void resolve(const Sources& sources, const std::deque<syntax::SyntaxTree>& user, Resolved& library,
+             Diagnostics& diagnostics);
 
 }  // namespace maslin::language

@@ -60,8 +60,7 @@ class LineReader {
     }
     if (words.size() < 2 || !is_unit(context_, words[0].text())) return false;
     const std::string thing(context_.sources.text(joined(words[1].span(), words.back().span())));
-    const std::string amount(
-        context_.sources.text(joined(counted.span(), words[0].span())));
+    const std::string amount(context_.sources.text(joined(counted.span(), words[0].span())));
     const std::string mended = thing + " " + amount;
     context_.report(Code::name_first, counted.span(), "the name comes first, then how much")
         .with_fix({Fix::Kind::safe, "write `" + mended + "`", {{counted.span(), mended}}});
@@ -146,8 +145,8 @@ class LineReader {
       return std::nullopt;
     }
     const Rational density = middle(ingredient().density->value);
-    line_.estimate = fmt::format("a millilitre of {} taken as {} g", ingredient().name,
-                                 density.to_decimal(3));
+    line_.estimate =
+        fmt::format("a millilitre of {} taken as {} g", ingredient().name, density.to_decimal(3));
     return measure.value * density;
   }
 
@@ -161,28 +160,38 @@ class LineReader {
 
   bool read_clause(View clause, bool known) {
     switch (clause.kind()) {
-      case Kind::trim: return read_trim(clause);
-      case Kind::use_first: line_.use_first = true; return true;
-      case Kind::sulphited: line_.sulphited = true; return true;
-      case Kind::origin: line_.from = text_of(text_child(clause)); return true;
-      case Kind::strength: return read_acidity(clause);
+      case Kind::trim:
+        return read_trim(clause);
+      case Kind::use_first:
+        line_.use_first = true;
+        return true;
+      case Kind::sulphited:
+        line_.sulphited = true;
+        return true;
+      case Kind::origin:
+        line_.from = text_of(text_child(clause));
+        return true;
+      case Kind::strength:
+        return read_acidity(clause);
       case Kind::spoiled:
       case Kind::keep_back:
       case Kind::at_most:
       case Kind::packs:
-      case Kind::price: return known && read_weight_clause(clause);
+      case Kind::price:
+        return known && read_weight_clause(clause);
       case Kind::at_least:
         context_.report(Code::misplaced_clause, clause.span(),
                         "a line says what there is, not what is wanted");
         return false;
-      default: return true;
+      default:
+        return true;
     }
   }
 
   bool read_weight_clause(View clause) {
     if (clause.is(Kind::price)) return read_price(clause);
-    const View quantity = clause.is(Kind::packs) ? clause.child(Kind::quantity)
-                                                 : clause.child(Kind::measure);
+    const View quantity =
+        clause.is(Kind::packs) ? clause.child(Kind::quantity) : clause.child(Kind::measure);
     const auto weight = weight_of(quantity);
     if (!weight) return false;
     if (clause.is(Kind::spoiled)) line_.spoiled = *weight;
@@ -199,8 +208,9 @@ class LineReader {
       return false;
     }
     if (measure->value >= exact_one) {
-      context_.report(Code::figure_out_of_range, measure->span,
-                      "a trim of 100 % or more leaves nothing")
+      context_
+          .report(Code::figure_out_of_range, measure->span,
+                  "a trim of 100 % or more leaves nothing")
           .with_mend("write the share that is cut away: `trim 34 %`");
       return false;
     }
@@ -215,8 +225,9 @@ class LineReader {
       return false;
     }
     if (!measure->percent || !measure->value.is_positive() || measure->value > exact_one) {
-      context_.report(Code::figure_out_of_range, measure->span,
-                      "an acidity is a percentage between 0 and 100: grams in 100 ml")
+      context_
+          .report(Code::figure_out_of_range, measure->span,
+                  "an acidity is a percentage between 0 and 100: grams in 100 ml")
           .with_mend("write it as on the bottle: `5 % acidity`");
       return false;
     }
@@ -247,8 +258,9 @@ class LineReader {
   bool check_amount() {
     if (!line_.weight) return check_purchase();
     if (!line_.weight->is_positive()) {
-      context_.report(Code::nothing_there, line_.amount_span,
-                      fmt::format("there is no {} on this line", ingredient().name))
+      context_
+          .report(Code::nothing_there, line_.amount_span,
+                  fmt::format("there is no {} on this line", ingredient().name))
           .with_mend("leave the line out, or write how much there is");
       return false;
     }
@@ -312,7 +324,9 @@ class KitchenReader {
   void read_statement(View statement) {
     const View quantity = statement.child(Kind::quantity);
     switch (statement.kind()) {
-      case Kind::pan: read_pan(statement); break;
+      case Kind::pan:
+        read_pan(statement);
+        break;
       case Kind::hob:
         (void)plain(quantity, dimensions::power, "the power of a hob", "2.4 kW");
         later("how long to boil down on this hob", statement);
@@ -324,16 +338,27 @@ class KitchenReader {
         }
         later("boiling at this altitude", statement);
         break;
-      case Kind::scales: read_scales(statement); break;
-      case Kind::spoons: read_spoons(statement); break;
-      case Kind::jars: read_jars(statement); break;
-      case Kind::store: read_store(statement); break;
+      case Kind::scales:
+        read_scales(statement);
+        break;
+      case Kind::spoons:
+        read_spoons(statement);
+        break;
+      case Kind::jars:
+        read_jars(statement);
+        break;
+      case Kind::store:
+        read_store(statement);
+        break;
       case Kind::law:
         result_.law = text_of(text_child(statement));
         later("what the law of the place asks", statement);
         break;
-      case Kind::bad_item: result_.poisoned = true; break;
-      default: break;
+      case Kind::bad_item:
+        result_.poisoned = true;
+        break;
+      default:
+        break;
     }
   }
 
@@ -371,8 +396,8 @@ class KitchenReader {
   }
 
   void read_spoons(View statement) {
-    const auto step = plain(statement.child(Kind::quantity), dimensions::volume, "a spoon",
-                            "spoons to 1/4 tsp");
+    const auto step =
+        plain(statement.child(Kind::quantity), dimensions::volume, "a spoon", "spoons to 1/4 tsp");
     if (step && step->is_positive()) result_.spoon_step = Volume(*step);
   }
 

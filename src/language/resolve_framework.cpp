@@ -21,8 +21,9 @@ std::optional<Whole> read_whole(Context& context, const Measure& measure) {
   if (name == "prepared produce" || name == "produce") return Whole::prepared_produce;
   if (name == "finished product" || name == "finished") return Whole::finished_product;
   if (name == "volatile matter") return Whole::volatile_matter;
-  context.report(Code::unknown_whole, measure.whole.span(),
-                 fmt::format("`{}` is nothing that a share can be taken of", name))
+  context
+      .report(Code::unknown_whole, measure.whole.span(),
+              fmt::format("`{}` is nothing that a share can be taken of", name))
       .with_mend("write `of prepared produce` or `of finished product`");
   return std::nullopt;
 }
@@ -50,7 +51,8 @@ bool is_share(Context& context, const Measure& measure, std::string_view example
       .report(Code::missing_unit, measure.span,
               fmt::format("`{}` has no %", context.sources.text(measure.span)))
       .with_mend(fmt::format("write for example `{}`", example))
-      .with_fix({Fix::Kind::suggested, "put a % behind it",
+      .with_fix({Fix::Kind::suggested,
+                 "put a % behind it",
                  {{{measure.span.file, measure.span.end, measure.span.end}, " %"}}});
   return false;
 }
@@ -100,8 +102,8 @@ bool read_share(Context& context, View statement, Framework& result) {
   check_preferred(context, statement, share.prefer, share.range);
   for (const Share& other : result.shares) {
     if (other.target.name != share.target.name) continue;
-    report_duplicate(context, Code::duplicate, "the share of", share.target.name,
-                     share.target.span, other.target.span);
+    report_duplicate(context, Code::duplicate, "the share of", share.target.name, share.target.span,
+                     other.target.span);
     return false;
   }
   result.shares.push_back(std::move(share));
@@ -129,9 +131,10 @@ std::optional<PerKilogram> per_kilogram_form(Context& context, const Measure& me
     context.report(Code::percent_of_what, measure.span, "this percentage does not say of what")
         .with_why("of the prepared produce and of the finished product are very different weights")
         .with_mend("write `2.25 % of prepared produce`, or a weight per kilogram: `22 g`")
-        .with_fix({Fix::Kind::suggested, "say of prepared produce",
-                   {{{measure.span.file, measure.span.end, measure.span.end},
-                     " of prepared produce"}}});
+        .with_fix(
+            {Fix::Kind::suggested,
+             "say of prepared produce",
+             {{{measure.span.file, measure.span.end, measure.span.end}, " of prepared produce"}}});
     return std::nullopt;
   }
   if (dimension.is_number()) return PerKilogram{Measured::by_count, 1};
@@ -264,7 +267,8 @@ bool read_limit_range(Context& context, View statement, Limit& limit, Measure& f
       context
           .report(Code::comparison_sign, comparison.span(),
                   fmt::format("a limit is written with `<=` or `>=`, not `{}`", sign))
-          .with_fix({sign == "=" ? Fix::Kind::suggested : Fix::Kind::safe, "write `" + better + "`",
+          .with_fix({sign == "=" ? Fix::Kind::suggested : Fix::Kind::safe,
+                     "write `" + better + "`",
                      {{comparison.span(), better}}});
     }
     limit.has_high = at_most || sign == "=";
@@ -346,14 +350,15 @@ void read_basis(Context& context, View statement) {
       .report(Code::unknown_whole, name.span(),
               fmt::format("`{}` is no basis that is understood", normal_name(name)))
       .with_mend("write `basis prepared produce`")
-      .with_fix({Fix::Kind::suggested, "write `prepared produce`",
-                 {{name.span(), "prepared produce"}}});
+      .with_fix(
+          {Fix::Kind::suggested, "write `prepared produce`", {{name.span(), "prepared produce"}}});
 }
 
 // Every name inside that is meant to be an ingredient or a class, wherever it stands.
 void check_part_names(Context& context, View part) {
   for (const View child : part) {
-    const bool names_a_part = part.is(Kind::stage) || part.is(Kind::variant) || part.is(Kind::whole);
+    const bool names_a_part =
+        part.is(Kind::stage) || part.is(Kind::variant) || part.is(Kind::whole);
     if (child.is(Kind::name) && !names_a_part) {
       (void)find_thing(context, child, Wanted::anything);
     } else if (!child.is(Kind::bad_item)) {
@@ -385,27 +390,50 @@ class FrameworkReader {
  private:
   void read_simple(View statement) {
     switch (statement.kind()) {
-      case Kind::title: result_.title = text_of(text_child(statement)); break;
+      case Kind::title:
+        result_.title = text_of(text_child(statement));
+        break;
       case Kind::version: {
         const auto number = read_number(context_, number_child(statement));
         if (number) result_.version = *number;
         break;
       }
-      case Kind::status: read_status(statement, result_); break;
-      case Kind::basis: read_basis(context_, statement); break;
-      case Kind::mature: result_.mature = read_duration(context_, statement); break;
-      case Kind::best_within: result_.best_within = read_duration(context_, statement); break;
-      case Kind::note: read_text_into(statement, result_.notes); break;
-      case Kind::source: read_text_into(statement, result_.sources); break;
+      case Kind::status:
+        read_status(statement, result_);
+        break;
+      case Kind::basis:
+        read_basis(context_, statement);
+        break;
+      case Kind::mature:
+        result_.mature = read_duration(context_, statement);
+        break;
+      case Kind::best_within:
+        result_.best_within = read_duration(context_, statement);
+        break;
+      case Kind::note:
+        read_text_into(statement, result_.notes);
+        break;
+      case Kind::source:
+        read_text_into(statement, result_.sources);
+        break;
       case Kind::produce:
         result_.produce_span = statement.child(Kind::keyword).span();
         each(statement, Kind::produce_block);
         break;
-      case Kind::limits: each(statement, Kind::limits_block); break;
-      case Kind::method: not_computed(statement, "the method: stages, times, boiling down"); break;
-      case Kind::taste: not_computed(statement, "the variants of taste"); break;
-      case Kind::bad_item: result_.poisoned = true; break;
-      default: break;
+      case Kind::limits:
+        each(statement, Kind::limits_block);
+        break;
+      case Kind::method:
+        not_computed(statement, "the method: stages, times, boiling down");
+        break;
+      case Kind::taste:
+        not_computed(statement, "the variants of taste");
+        break;
+      case Kind::bad_item:
+        result_.poisoned = true;
+        break;
+      default:
+        break;
     }
   }
 
@@ -418,17 +446,28 @@ class FrameworkReader {
     for (const View child : statement.child(block)) {
       bool good = true;
       switch (child.kind()) {
-        case Kind::share: good = read_share(context_, child, result_); break;
-        case Kind::addition: good = read_addition(context_, child, result_); break;
-        case Kind::substitution: good = read_substitution(context_, child, result_); break;
-        case Kind::limit: good = read_limit(context_, child, result_); break;
+        case Kind::share:
+          good = read_share(context_, child, result_);
+          break;
+        case Kind::addition:
+          good = read_addition(context_, child, result_);
+          break;
+        case Kind::substitution:
+          good = read_substitution(context_, child, result_);
+          break;
+        case Kind::limit:
+          good = read_limit(context_, child, result_);
+          break;
         case Kind::route_claim:
           result_.uncomputed.push_back(
               {fmt::format("the keeping route `{}`", normal_name(child.child(Kind::name))),
                child.span()});
           break;
-        case Kind::bad_item: good = false; break;
-        default: break;
+        case Kind::bad_item:
+          good = false;
+          break;
+        default:
+          break;
       }
       if (!good) result_.poisoned = true;
     }

@@ -41,8 +41,9 @@ std::optional<Condition> read_condition(Context& context, View view) {
   if (condition.end != End::either) figure = figure.substr(figure.find(' ') + 1);
   const auto property = property_named(figure);
   if (!property) {
-    context.report(Code::unknown_property, view.child(Kind::figure).span(),
-                   fmt::format("`{}` is no figure that an ingredient has", figure))
+    context
+        .report(Code::unknown_property, view.child(Kind::figure).span(),
+                fmt::format("`{}` is no figure that an ingredient has", figure))
         .with_mend("one of pH, acidity, acetic acid, sugars, soluble solids, total solids, water");
     return std::nullopt;
   }
@@ -96,8 +97,9 @@ void read_composition(Context& context, View statement, Ingredient& result) {
     const View name = component.child(Kind::name);
     const auto substance = science::substance_named(normal_name(name));
     if (!substance) {
-      context.report(Code::unknown_property, name.span(),
-                     fmt::format("`{}` is no substance that a composition lists", normal_name(name)))
+      context
+          .report(Code::unknown_property, name.span(),
+                  fmt::format("`{}` is no substance that a composition lists", normal_name(name)))
           .with_mend("`maslin explain composition` lists them");
       continue;
     }
@@ -112,8 +114,8 @@ void read_composition(Context& context, View statement, Ingredient& result) {
     if (!within(context, *figure, 100, "a part of 100 g")) continue;
     // Written in grams per 100 g edible; kept as a share.
     const Rational hundred(100);
-    result.composition[*substance] = Bounds{figure->value.low / hundred,
-                                            figure->value.high / hundred};
+    result.composition[*substance] =
+        Bounds{figure->value.low / hundred, figure->value.high / hundred};
   }
 }
 
@@ -151,17 +153,18 @@ void read_property(Context& context, View value, const std::string& origin, Ingr
     auto figure = read_figure(context, range, {"an acidity", dimensions::number, "5 %"}, origin);
     set_once(context, result.acidity, std::move(figure), value);
   } else if (name == "density") {
-    auto figure = read_figure(context, range,
-                              {"a density", dimensions::mass / dimensions::volume, "1.04 g per ml"},
-                              origin);
+    auto figure =
+        read_figure(context, range,
+                    {"a density", dimensions::mass / dimensions::volume, "1.04 g per ml"}, origin);
     set_once(context, result.density, std::move(figure), value);
   } else if (name == "piece" || name == "weight") {
     auto figure =
         read_figure(context, range, {"the weight of a piece", dimensions::mass, "110 g"}, origin);
     set_once(context, result.piece, std::move(figure), value);
   } else {
-    context.report(Code::unknown_property, value.span(),
-                   fmt::format("`{}` is not a figure that is kept of an ingredient", name))
+    context
+        .report(Code::unknown_property, value.span(),
+                fmt::format("`{}` is not a figure that is kept of an ingredient", name))
         .with_mend("put it in the composition");
   }
 }
@@ -218,8 +221,7 @@ void declare_things(Context& context, View file) {
       context.program.ingredients.back().span = name.span();
     }
     add_thing(context, normal_name(name), thing, name.span());
-    const View block =
-        item.child(is_class ? Kind::class_block : Kind::ingredient_block);
+    const View block = item.child(is_class ? Kind::class_block : Kind::ingredient_block);
     for (const View statement : block) {
       if (!statement.is(Kind::also)) continue;
       for (const View each : statement) {
@@ -242,8 +244,7 @@ void resolve_class(Context& context, View declaration, Class& result) {
   }
   for (const View statement : declaration.child(Kind::class_block)) {
     if (statement.is(Kind::usually)) {
-      const auto thing =
-          find_thing(context, statement.child(Kind::name), Wanted::ingredient);
+      const auto thing = find_thing(context, statement.child(Kind::name), Wanted::ingredient);
       if (thing) result.usually = thing->ingredient;
     } else if (statement.is(Kind::also)) {
       read_also(statement, result.also);
@@ -255,8 +256,12 @@ void resolve_ingredient(Context& context, View declaration, Ingredient& result) 
   result.parents = parent_ids(context, declaration);
   for (const View statement : declaration.child(Kind::ingredient_block)) {
     switch (statement.kind()) {
-      case Kind::also: read_also(statement, result.also); break;
-      case Kind::composition: read_composition(context, statement, result); break;
+      case Kind::also:
+        read_also(statement, result.also);
+        break;
+      case Kind::composition:
+        read_composition(context, statement, result);
+        break;
       case Kind::figures: {
         const std::string origin = origin_of(statement);
         for (const View value : statement) {
@@ -264,11 +269,20 @@ void resolve_ingredient(Context& context, View declaration, Ingredient& result) 
         }
         break;
       }
-      case Kind::raw: read_raw(context, statement, result); break;
-      case Kind::allergen: read_allergens(statement, result); break;
-      case Kind::note: read_texts(statement, result.notes); break;
-      case Kind::source: read_texts(statement, result.sources); break;
-      default: break;
+      case Kind::raw:
+        read_raw(context, statement, result);
+        break;
+      case Kind::allergen:
+        read_allergens(statement, result);
+        break;
+      case Kind::note:
+        read_texts(statement, result.notes);
+        break;
+      case Kind::source:
+        read_texts(statement, result.sources);
+        break;
+      default:
+        break;
     }
   }
 }

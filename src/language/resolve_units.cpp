@@ -48,8 +48,7 @@ void resolve_unit(Context& context, View declaration, UnitId id) {
       context.program.units[id.index].factor = 1;
       return;
     }
-    context.report(Code::unknown_name, kind.span(),
-                   fmt::format("`{}` is no kind of unit", name))
+    context.report(Code::unknown_name, kind.span(), fmt::format("`{}` is no kind of unit", name))
         .with_mend("one of mass, volume, time, temperature, length, power, ratio");
   } else if (const View choice = declaration.child(Kind::unit_choice)) {
     for (const View child : choice) {

@@ -18,10 +18,10 @@ struct VulgarFraction {
   int numerator;
   int denominator;
 };
-constexpr VulgarFraction vulgar_fractions[] = {
-    {"½", 1, 2}, {"⅓", 1, 3}, {"⅔", 2, 3}, {"¼", 1, 4}, {"¾", 3, 4},
-    {"⅕", 1, 5}, {"⅖", 2, 5}, {"⅗", 3, 5}, {"⅘", 4, 5}, {"⅙", 1, 6},
-    {"⅚", 5, 6}, {"⅛", 1, 8}, {"⅜", 3, 8}, {"⅝", 5, 8}, {"⅞", 7, 8}};
+constexpr VulgarFraction vulgar_fractions[] = {{"½", 1, 2}, {"⅓", 1, 3}, {"⅔", 2, 3}, {"¼", 1, 4},
+                                               {"¾", 3, 4}, {"⅕", 1, 5}, {"⅖", 2, 5}, {"⅗", 3, 5},
+                                               {"⅘", 4, 5}, {"⅙", 1, 6}, {"⅚", 5, 6}, {"⅛", 1, 8},
+                                               {"⅜", 3, 8}, {"⅝", 5, 8}, {"⅞", 7, 8}};
 
 std::string_view trimmed(std::string_view text) {
   while (!text.empty() && text.front() == ' ') text.remove_prefix(1);
@@ -66,11 +66,12 @@ void report_bad_number(Context& context, View view) {
     const bool thousands = std::count(text.begin(), text.end(), ',') > 1;
     auto& found = context.report(Code::decimal_comma, span,
                                  fmt::format("`{}` has a comma between its digits", text));
-    found.with_why("a comma means a decimal point to some and thousands to others, and a guess "
-                   "could be wrong a thousandfold");
+    found.with_why(
+        "a comma means a decimal point to some and thousands to others, and a guess "
+        "could be wrong a thousandfold");
     if (!thousands) {
-      found.with_mend(fmt::format("write `{}`, or leave the comma out if thousands were meant",
-                                  with_point));
+      found.with_mend(
+          fmt::format("write `{}`, or leave the comma out if thousands were meant", with_point));
       found.with_fix({Fix::Kind::suggested, "use a decimal point", {{span, with_point}}});
     }
     return;
@@ -113,8 +114,8 @@ void report_ambiguous_unit(Context& context, View view, const Unit& unit) {
     most = larger(most, candidate.factor);
     sizes += fmt::format("{}`{}` is {} ml", sizes.empty() ? "" : ", ", candidate.name,
                          candidate.factor.to_decimal(0));
-    found.with_fix({Fix::Kind::suggested, "write `" + candidate.name + "`",
-                    {{view.span(), candidate.name}}});
+    found.with_fix(
+        {Fix::Kind::suggested, "write `" + candidate.name + "`", {{view.span(), candidate.name}}});
   }
   const Rational apart = (most / least - 1) * 100;
   found.with_why(fmt::format("{}: {} % apart", sizes, apart.to_decimal(0)));
@@ -134,8 +135,7 @@ void warn_if_glued(Context& context, View number, View unit) {
 }
 
 bool is_compound(const Unit& first, const Unit& second) {
-  return (first.name == "lb" && second.name == "oz") ||
-         (first.name == "h" && second.name == "min");
+  return (first.name == "lb" && second.name == "oz") || (first.name == "h" && second.name == "min");
 }
 
 struct CompoundPart {
@@ -170,9 +170,10 @@ bool read_part(Context& context, const CompoundPart& part, Measure& measure) {
   }
   const Unit& found = context.program[*unit];
   if (measure.unit.valid() && !is_compound(context.program[measure.unit], found)) {
-    context.report(Code::compound_unit, part.number.span(),
-                   fmt::format("`{}` and `{}` do not make one quantity",
-                               context.program[measure.unit].name, found.name))
+    context
+        .report(Code::compound_unit, part.number.span(),
+                fmt::format("`{}` and `{}` do not make one quantity",
+                            context.program[measure.unit].name, found.name))
         .with_why("only lb with oz and h with min are written together")
         .with_mend("write one number and one unit");
     return false;
@@ -227,17 +228,18 @@ void take_unit(Measure& left, const Measure& right) {
 
 void report_empty_range(Context& context, View view, const Measure& left, const Measure& right,
                         bool left_had_unit) {
-  auto& found = context.report(Code::empty_range, view.span(),
-                               fmt::format("`{}` runs from more to less, so nothing fits it",
-                                           view.text()));
+  auto& found =
+      context.report(Code::empty_range, view.span(),
+                     fmt::format("`{}` runs from more to less, so nothing fits it", view.text()));
   const std::string_view unit = context.program[right.unit.valid() ? right.unit : left.unit].name;
   if (!left_had_unit && (unit == "kg" || unit == "l")) {
     const std::string smaller_unit = unit == "kg" ? "g" : "ml";
     const Span after{left.span.file, left.span.end, left.span.end};
     found.with_why(fmt::format("the unit at the end, {}, serves both sides", unit));
-    found.with_mend(fmt::format("write `{} {}` if that was meant",
-                                context.sources.text(left.span), smaller_unit));
-    found.with_fix({Fix::Kind::suggested, "give the first number the unit " + smaller_unit,
+    found.with_mend(fmt::format("write `{} {}` if that was meant", context.sources.text(left.span),
+                                smaller_unit));
+    found.with_fix({Fix::Kind::suggested,
+                    "give the first number the unit " + smaller_unit,
                     {{after, " " + smaller_unit}}});
     return;
   }
@@ -360,9 +362,10 @@ std::optional<MeasureRange> read_range(Context& context, View view) {
   const bool left_had_unit = left.unit.valid();
   if (sides.size() == 2) take_unit(left, right);
   if (left.dimension != right.dimension) {
-    context.report(Code::wrong_dimension, view.span(),
-                   fmt::format("the two ends of this range are {} and {}",
-                               describe(left.dimension), describe(right.dimension)))
+    context
+        .report(Code::wrong_dimension, view.span(),
+                fmt::format("the two ends of this range are {} and {}", describe(left.dimension),
+                            describe(right.dimension)))
         .with_mend("give both ends the same kind of unit");
     return std::nullopt;
   }

@@ -10,14 +10,14 @@ namespace maslin::language {
 
 // A written measure. `dimension` is of the value divided by what stands after `per`.
 struct Measure {
-  Rational value;  // base units
+  Rational value;      // base units
   Rational scale = 1;  // base units in one of the unit as written, `per` included
   Dimension dimension;
-  UnitId unit;                 // as written; invalid for a plain number
-  bool percent = false;        // the unit was %
+  UnitId unit;           // as written; invalid for a plain number
+  bool percent = false;  // the unit was %
   bool has_per = false;
-  bool computed = false;       // from named values, in brackets
-  syntax::View whole;          // after `of`; invalid when nothing stands there
+  bool computed = false;  // from named values, in brackets
+  syntax::View whole;     // after `of`; invalid when nothing stands there
   Span span;
 };
 
@@ -47,9 +47,8 @@ bool expect_dimension(Context& context, const Measure& measure, const Dimension&
                       std::string_view what, std::string_view example);
 
 // A plain weight, volume, … of one quantity; nothing after a report.
-std::optional<Rational> read_plain(Context& context, syntax::View quantity,
-                                   const Dimension& wanted, std::string_view what,
-                                   std::string_view example);
+std::optional<Rational> read_plain(Context& context, syntax::View quantity, const Dimension& wanted,
+                                   std::string_view what, std::string_view example);
 
 // The first child that is a number or a bad_number.
 syntax::View number_child(syntax::View parent);

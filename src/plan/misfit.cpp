@@ -40,8 +40,7 @@ class MisfitReporter {
       return info(s).kind == StatementKind::supply;
     });
     const bool short_of = main != conflict.end();
-    Diagnostic& found = short_of ? report_too_little(*main, conflict)
-                                 : report_clash(conflict);
+    Diagnostic& found = short_of ? report_too_little(*main, conflict) : report_clash(conflict);
     for (const Statement statement : conflict) {
       if (short_of && statement == *main) continue;
       // For a finished weight every addition counts; naming each would bury the rest.
@@ -64,11 +63,16 @@ class MisfitReporter {
     switch (info(statement).kind) {
       case StatementKind::supply:
         return supply_of(statement).origin == language::Origin::basket ? 6 : 0;
-      case StatementKind::substitution: return 1;
-      case StatementKind::limit: return 2;
-      case StatementKind::addition: return 3;
-      case StatementKind::share: return 4;
-      case StatementKind::aim: return 5;
+      case StatementKind::substitution:
+        return 1;
+      case StatementKind::limit:
+        return 2;
+      case StatementKind::addition:
+        return 3;
+      case StatementKind::share:
+        return 4;
+      case StatementKind::aim:
+        return 5;
     }
     return 0;
   }
@@ -124,16 +128,21 @@ class MisfitReporter {
         found.with_because(span, fmt::format("{} ready for the pan",
                                              weight_text(*supply_of(statement).available)));
         break;
-      case StatementKind::share: explain_share(each, found); break;
+      case StatementKind::share:
+        explain_share(each, found);
+        break;
       case StatementKind::addition:
-        found.with_because(span, fmt::format("what is added of {}",
-                                             framework_.additions[each.index].target.name));
+        found.with_because(
+            span, fmt::format("what is added of {}", framework_.additions[each.index].target.name));
         break;
       case StatementKind::substitution:
         found.with_because(span, "the most that may stand for it");
         break;
-      case StatementKind::limit: found.with_because(span, "the limit"); break;
-      case StatementKind::aim: break;
+      case StatementKind::limit:
+        found.with_because(span, "the limit");
+        break;
+      case StatementKind::aim:
+        break;
     }
   }
 

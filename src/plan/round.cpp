@@ -214,7 +214,7 @@ class Rounder {
                    const std::optional<Bounds>& room) const {
     const language::Ingredient& ingredient = program_[each.ingredient];
     const bool acid = language::is_acid_donor(program_, {each.ingredient, each.acidity});
-    const Direction direction = acid                                  ? Direction::up
+    const Direction direction = acid                                   ? Direction::up
                                 : is_low_acid_produce(each.ingredient) ? Direction::down
                                                                        : Direction::nearest;
     const Tooling tooling = choose_tool(program_, tools_, ingredient, addition, weight);
@@ -233,8 +233,7 @@ class Rounder {
       const Substitution& substitution = framework_.substitutions[i];
       for (const ColumnIndex column : columns_of(Role::substitute, i)) {
         Taken each = taken(column);
-        measure_out(each, value(column), framework_.additions[substitution.addition],
-                    std::nullopt);
+        measure_out(each, value(column), framework_.additions[substitution.addition], std::nullopt);
         decide(column, each.weight);
         if (each.weight.is_positive()) draft_.substitutes.push_back(each);
       }
@@ -252,8 +251,8 @@ class Rounder {
     const Substitution& substitution = framework_.substitutions[index];
     Rational sum;
     const auto add = [&](const Taken& each) {
-      const Rational worth = credit_per_gram(program_, substitution, framework_,
-                                             {each.ingredient, each.acidity});
+      const Rational worth =
+          credit_per_gram(program_, substitution, framework_, {each.ingredient, each.acidity});
       if (donates(substitution, each.ingredient) && worth.is_positive()) sum += worth * each.weight;
     };
     for (const Taken& each : draft_.produce) add(each);

@@ -35,9 +35,12 @@ blend::Goal goal_of(const Aim& aim) {
   constexpr double grams_in_kilogram = 1000;
   const double kilograms = aim.weight.to_double() / grams_in_kilogram;
   switch (aim.kind) {
-    case AimKind::prepared: return {blend::GoalKind::prepared, kilograms};
-    case AimKind::finished: return {blend::GoalKind::finished, kilograms};
-    case AimKind::most: break;
+    case AimKind::prepared:
+      return {blend::GoalKind::prepared, kilograms};
+    case AimKind::finished:
+      return {blend::GoalKind::finished, kilograms};
+    case AimKind::most:
+      break;
   }
   return {};
 }
@@ -58,10 +61,9 @@ Solved solve_best(const blend::Grounding& grounding, const blend::Setting& setti
     other.at_cap.assign(best.blend.full_substitutions, false);
     for (std::size_t i = 0; i < full; ++i) other.at_cap[i] = ((choice >> i) & 1) != 0;
     Solved candidate = solve_again(grounding, other);
-    const bool take = fits(candidate)
-                          ? !fits(best) || better(candidate, best)
-                          : !fits(best) &&
-                                distance_from_fitting(candidate) < distance_from_fitting(best);
+    const bool take = fits(candidate) ? !fits(best) || better(candidate, best)
+                                      : !fits(best) && distance_from_fitting(candidate) <
+                                                           distance_from_fitting(best);
     if (take) best = std::move(candidate);
   }
   return best;

@@ -53,8 +53,7 @@ void measure(const Tooling& tooling, const Rational& weight, Direction direction
   taken.tool = tooling.tool;
   taken.amount = amount;
   taken.weight = amount * tooling.weight;
-  taken.within_five_percent =
-      exact.is_zero() || absolute(amount - exact) <= close_enough * exact;
+  taken.within_five_percent = exact.is_zero() || absolute(amount - exact) <= close_enough * exact;
 }
 
 }  // namespace maslin::plan

@@ -309,7 +309,10 @@ TEST_F(VerifyRules, TheAimIsReached) {
 
 TEST(VerifyAlone, WhatIsNowhereListedIsWhatTheFrameworkNames) {
   const Program program = read(std::string(things) + R"(
-ingredient dark vinegar is vinegar { composition water 95 g, acetic acid 5 g; density 1.01 g per ml }
+ingredient dark vinegar is vinegar {
+  composition  water 95 g, acetic acid 5 g
+  density      1.01 g per ml
+}
 framework sour mix {
   produce { onion 50 %; carrot 50 % }
   per kilogram { onion 100 g; vinegar 100 g }

@@ -182,7 +182,11 @@ basket "second week of October" {
 kitchen "village hall" {
   scales  to 5 g
   spoons  to 1/4 tsp
-  store   { plain vinegar 3 l, 5 % acidity; plain vinegar 1 l, 6 % acidity; sugar 3 kg; bottled lemon juice 500 ml; fresh lemon juice 500 ml }
+  store {
+    plain vinegar 3 l, 5 % acidity; plain vinegar 1 l, 6 % acidity
+    sugar 3 kg
+    bottled lemon juice 500 ml; fresh lemon juice 500 ml
+  }
 }
 )";
 

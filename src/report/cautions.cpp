@@ -58,16 +58,26 @@ std::vector<std::string> cautions_for(const Program& program, const plan::Draft&
     result.push_back(text);
   }
   if (any_of_class(program, ids, "squash")) {
-    result.push_back("Taste a raw sliver of each squash, marrow or cucumber; if it is bitter, discard the whole fruit.");
+    result.push_back(
+        "Taste a raw sliver of each squash, marrow or cucumber; if it is bitter, discard the whole "
+        "fruit.");
     result.push_back("Some authorities oppose keeping squash and pumpkin on a shelf in any form.");
   }
   if (strong_acid(draft)) {
     result.push_back("Strong acid burns skin and eyes: pour it into water, never water into it.");
   }
-  result.push_back("Boiling sugar and vinegar scald: a deep pan, long sleeves, nobody small beside the stove; hot jars on a cold surface crack.");
-  result.push_back("Clostridium botulinum can grow without air above pH 4.6 (4.5 in British guidance) and gives no sign; this sheet does not show that the batch is below that. Measure the pH of a blended sample after 24 h.");
-  result.push_back("Bulging lid, spurting, mould or an odd smell: discard it unopened, do not taste.");
-  result.push_back("For keeping on a shelf follow a tested method of your food-safety authority; ask it before you sell or give away.");
+  result.push_back(
+      "Boiling sugar and vinegar scald: a deep pan, long sleeves, nobody small beside the stove; "
+      "hot jars on a cold surface crack.");
+  result.push_back(
+      "Clostridium botulinum can grow without air above pH 4.6 (4.5 in British guidance) and gives "
+      "no sign; this sheet does not show that the batch is below that. Measure the pH of a blended "
+      "sample after 24 h.");
+  result.push_back(
+      "Bulging lid, spurting, mould or an odd smell: discard it unopened, do not taste.");
+  result.push_back(
+      "For keeping on a shelf follow a tested method of your food-safety authority; ask it before "
+      "you sell or give away.");
   return result;
 }
 

@@ -77,8 +77,8 @@ class Explainer {
   Explanation overview() {
     line("maslin explain NAME, where NAME is one of");
     row("a diagnostic", "the word in brackets behind a message, for example too-little");
-    row("an ingredient", fmt::format("one of {}: `maslin explain ingredients`",
-                                     program_.ingredients.size()));
+    row("an ingredient",
+        fmt::format("one of {}: `maslin explain ingredients`", program_.ingredients.size()));
     row("a class", fmt::format("one of {}: `maslin explain classes`", program_.classes.size()));
     row("a framework",
         fmt::format("one of {}: `maslin explain frameworks`", program_.frameworks.size()));
@@ -136,7 +136,7 @@ class Explainer {
     figure("total solids", found.total_solids, true, " %");
     composition(found);
     raw(found);
-    row("allergens", !found.allergens_stated    ? "not stated: read the packet"
+    row("allergens", !found.allergens_stated ? "not stated: read the packet"
                      : found.allergens.empty() || found.allergens[0].empty()
                          ? "none known of the plain ingredient"
                          : joined(found.allergens));
@@ -217,8 +217,8 @@ class Explainer {
     if (!found.could_be.empty()) {
       line("{}: not the same everywhere", found.name);
       for (const language::UnitId id : found.could_be) {
-        row("could be", fmt::format("{}, {} ml", program_[id].name,
-                                    program_[id].factor.to_decimal(3)));
+        row("could be",
+            fmt::format("{}, {} ml", program_[id].name, program_[id].factor.to_decimal(3)));
       }
       return;
     }
@@ -227,8 +227,8 @@ class Explainer {
     for (std::size_t i = 0; i < base_count; ++i) {
       if (found.dimension.powers[i] == 1) base = bases[i];
     }
-    line("{}: {}, {} {} ({})", found.name, describe(found.dimension),
-         found.factor.to_decimal(10), base, place(found.span));
+    line("{}: {}, {} {} ({})", found.name, describe(found.dimension), found.factor.to_decimal(10),
+         base, place(found.span));
   }
 
   Explanation unknown(const std::string& name) {

@@ -25,12 +25,15 @@ using plan::weight_text;
 
 std::string status_text(const Framework& framework) {
   switch (framework.status) {
-    case language::Status::own: return "own";
-    case language::Status::traditional: return "traditional";
+    case language::Status::own:
+      return "own";
+    case language::Status::traditional:
+      return "traditional";
     // Ranges, swaps or another kitchen are not what was tested.
     case language::Status::tested:
       return fmt::format("own, after \"{}\"", framework.status_source);
-    case language::Status::not_stated: break;
+    case language::Status::not_stated:
+      break;
   }
   return "status not stated";
 }
@@ -121,9 +124,10 @@ class SheetMaker {
 
   void what_fits() {
     Section& part = section("What fits");
-    std::string text = fmt::format("{} of prepared produce go into the pan, {} with all that is added.",
-                                   weight_text(verified_.prepared_total().in_base()),
-                                   weight_text(verified_.ingoing().in_base()));
+    std::string text =
+        fmt::format("{} of prepared produce go into the pan, {} with all that is added.",
+                    weight_text(verified_.prepared_total().in_base()),
+                    weight_text(verified_.ingoing().in_base()));
     if (const auto finished = verified_.finished()) {
       text += fmt::format(" Boiled down, that is about {}.", weight_text(finished->in_base()));
     }
@@ -152,8 +156,8 @@ class SheetMaker {
       bounds += fmt::format("{}{} ({})", bounds.empty() ? "" : ", ", share.target.name,
                             range_text(share.range));
     }
-    std::string text = fmt::format("What limits the batch: {}. With more of it the batch could be larger", list);
-    if (!bounds.empty()) text += ", within the shares of " + bounds;
+    std::string text = "No larger batch fits, since this is used up: " + list;
+    if (!bounds.empty()) text += "; the shares that stand against more of the rest: " + bounds;
     return text + ".";
   }
 
@@ -184,8 +188,8 @@ class SheetMaker {
     const std::string& ingredient = name(taken.ingredient);
     const auto drawn = drawer_.draw(taken);
     if (drawn.empty()) {
-      table.rows.push_back({ingredient + ", bought", "", weight_text(taken.weight), "______",
-                            share.target.name});
+      table.rows.push_back(
+          {ingredient + ", bought", "", weight_text(taken.weight), "______", share.target.name});
       return;
     }
     for (const Drawn& each : drawn) {
@@ -238,8 +242,8 @@ class SheetMaker {
     std::string text = addition.range.low.to_decimal(2);
     if (!addition.range.is_exact()) text += " .. " + addition.range.high.to_decimal(2);
     text += unit;
-    const bool acid = std::any_of(
-        draft_.additions.begin(), draft_.additions.end(), [&](const Taken& taken) {
+    const bool acid =
+        std::any_of(draft_.additions.begin(), draft_.additions.end(), [&](const Taken& taken) {
           return &framework_.additions[taken.slot] == &addition && taken.acidity.has_value();
         });
     if (acid) text += fmt::format(" at {}", percent_text(stated_strength(addition)));
@@ -309,8 +313,8 @@ class SheetMaker {
   // ---- Limits and boiling down ------------------------------------------------------------------
 
   std::string limit_name(const language::Limit& limit) const {
-    std::string text = limit.property ? std::string(language::name_of(*limit.property))
-                                      : limit.share_of.name;
+    std::string text =
+        limit.property ? std::string(language::name_of(*limit.property)) : limit.share_of.name;
     if (limit.whole == language::Whole::prepared_produce) text += ", of prepared produce";
     if (language::is_of_finished(limit)) text += ", finished";
     return text;
@@ -334,7 +338,8 @@ class SheetMaker {
                                  (margin * 100).to_decimal(2) + " points"});
     }
     part.points.push_back(
-        "Worked out from tables of composition at the unfavourable end; nothing of it was measured.");
+        "Worked out from tables of composition at the unfavourable end; nothing of it was "
+        "measured.");
   }
 
   static std::string precise(const Bounds& bounds) {
@@ -348,14 +353,15 @@ class SheetMaker {
     if (!finished) return;
     Section& part = section("Boiling down");
     const Rational off = verified_.ingoing().in_base() - finished->in_base();
-    part.paragraphs.push_back(fmt::format("Into the pan go {}; stop at about {}, when {} have boiled off.",
-                                          weight_text(verified_.ingoing().in_base()),
-                                          weight_text(finished->in_base()), weight_text(off)));
+    part.paragraphs.push_back(
+        fmt::format("Into the pan go {}; stop at about {}, when {} have boiled off.",
+                    weight_text(verified_.ingoing().in_base()), weight_text(finished->in_base()),
+                    weight_text(off)));
     if (const auto window = verified_.window()) {
-      part.paragraphs.push_back(fmt::format(
-          "Whatever the tables' figures, the limits hold between {} and {}.",
-          weight_text(window->least.in_base().ceil_to(1)),
-          weight_text(window->most.in_base().floor_to(1))));
+      part.paragraphs.push_back(
+          fmt::format("Whatever the tables' figures, the limits hold between {} and {}.",
+                      weight_text(window->least.in_base().ceil_to(1)),
+                      weight_text(window->most.in_base().floor_to(1))));
     }
   }
 
@@ -381,7 +387,8 @@ class SheetMaker {
     Section& part = section("Left in the basket, ready for the pan");
     part.table.heads = {"what", "how much"};
     for (const plan::Leftover& left : verified_.leftovers()) {
-      part.table.rows.push_back({name(left.ingredient), weight_text(left.left.in_base().round_to(1))});
+      part.table.rows.push_back(
+          {name(left.ingredient), weight_text(left.left.in_base().round_to(1))});
     }
     if (part.table.rows.empty()) part.paragraphs.push_back("Nothing.");
   }
@@ -395,8 +402,10 @@ class SheetMaker {
                       "after trimming ({})",
                       name(id), percent_text(middle(edible.value)), origin(id, edible.origin)));
     }
-    for (const std::string& estimate : estimates_) part.points.push_back(estimate + "; an estimate");
-    if (tools_.assumed) part.points.push_back("scales that weigh to 1 g, since the kitchen names none");
+    for (const std::string& estimate : estimates_)
+      part.points.push_back(estimate + "; an estimate");
+    if (tools_.assumed)
+      part.points.push_back("scales that weigh to 1 g, since the kitchen names none");
     std::map<std::string, language::IngredientId> used;
     for (const auto* list : {&draft_.produce, &draft_.additions, &draft_.substitutes}) {
       for (const Taken& taken : *list) used.emplace(name(taken.ingredient), taken.ingredient);
@@ -425,8 +434,8 @@ class SheetMaker {
     const auto add = [&](const std::vector<language::Uncomputed>& list) {
       for (const language::Uncomputed& each : list) {
         const SourceFile& file = sources_.file(each.span.file);
-        part.points.push_back(fmt::format("{} ({}:{})", each.what, file.name(),
-                                          file.position(each.span.begin).line));
+        part.points.push_back(
+            fmt::format("{} ({}:{})", each.what, file.name(), file.position(each.span.begin).line));
       }
     };
     add(framework_.uncomputed);
@@ -446,8 +455,8 @@ class SheetMaker {
         "Keep it cold. No keeping route was worked out and no reading was taken, so nothing here "
         "says that it may stand on a shelf.");
     if (framework_.mature) {
-      part.points.push_back(fmt::format("the author lets it mature {}",
-                                        duration_text(framework_.mature->low)));
+      part.points.push_back(
+          fmt::format("the author lets it mature {}", duration_text(framework_.mature->low)));
     }
     if (framework_.best_within) {
       part.points.push_back(fmt::format("the author's own claim, not checked: best within {}",
@@ -477,8 +486,7 @@ class SheetMaker {
 
 }  // namespace
 
-Sheet make_sheet(const Sources& sources, const language::Program& program,
-                 const plan::Plan& plan) {
+Sheet make_sheet(const Sources& sources, const language::Program& program, const plan::Plan& plan) {
   return SheetMaker(sources, program, plan).run();
 }
 
