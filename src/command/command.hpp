@@ -41,6 +41,8 @@ int print_diagnostics(Session& session, const Streams& streams);
 
 struct PlanOptions {
   std::string aim;
+  std::string taste;
+  bool mend = false;
   std::string framework;
   std::string basket;
   std::string kitchen;

@@ -5,6 +5,8 @@
 
 #include "command/aim.hpp"
 #include "command/command.hpp"
+#include "command/mended.hpp"
+#include "language/taste.hpp"
 #include "plan/make.hpp"
 #include "report/sheet.hpp"
 #include "report/text.hpp"
@@ -71,17 +73,44 @@ std::optional<plan::Task> make_task(Session& session, const PlanOptions& options
   return good ? std::optional(task) : std::nullopt;
 }
 
+// A variant of taste is a framework of its own, beside the one it varies.
+bool take_taste(Session& session, const std::string& taste, plan::Task& task) {
+  language::Program& program = session.program();
+  const language::Framework& framework = program[task.framework];
+  std::string names;
+  for (const language::Variant& variant : framework.variants) {
+    if (variant.name == taste) {
+      program.frameworks.push_back(language::with_taste(framework, variant));
+      task.framework = language::FrameworkId(program.frameworks.size() - 1);
+      return true;
+    }
+    names += fmt::format("{}`{}`", names.empty() ? "" : ", ", variant.name);
+  }
+  auto& found = session.diagnostics().report_without_place(
+      Code::no_choice, fmt::format("`{}` has no taste named `{}`", framework.name, taste));
+  found.with_mend(names.empty() ? "declare it: `taste { sharper { vinegar * 1.10 } }`"
+                                : "one of " + names);
+  return false;
+}
+
 }  // namespace
 
 int plan(const Inputs& inputs, const PlanOptions& options, Files& files, const Streams& streams) {
   Session session(files);
   if (const int code = load(session, inputs, streams); code != done) return code;
-  const auto task = make_task(session, options);
+  auto task = make_task(session, options);
   if (!task) return print_diagnostics(session, streams);
+  if (!options.taste.empty() && !take_taste(session, options.taste, *task)) {
+    return print_diagnostics(session, streams);
+  }
   const auto made = plan::make_plan(session.program(), *task, session.diagnostics());
   const int code = print_diagnostics(session, streams);
-  if (!made) return code == done ? findings : code;
-  streams.out << report::to_text(report::make_sheet(session.sources(), session.program(), *made));
+  if (!made.plan) {
+    if (options.mend) return write_mended(session, made.mends, files, streams);
+    return code == done ? findings : code;
+  }
+  streams.out << report::to_text(
+      report::make_sheet(session.sources(), session.program(), *made.plan));
   return code;
 }
 

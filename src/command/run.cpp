@@ -73,6 +73,9 @@ int run(int argc, const char* const* argv, Files& files, const Streams& streams)
   add_inputs(*plan_command, inputs, true);
   plan_command->add_option("--aim", options.aim,
                            "\"4 kg finished\" or \"3 kg prepared\"; without it, as much as fits");
+  plan_command->add_option("--taste", options.taste, "a variant that the framework declares");
+  plan_command->add_flag("--mend", options.mend,
+                         "where nothing fits, write the mended basket beside the old one");
   plan_command->add_option("--framework", options.framework,
                            "which framework, where there are several");
   plan_command->add_option("--basket", options.basket, "which basket, where there are several");

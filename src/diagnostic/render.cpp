@@ -126,6 +126,7 @@ class Renderer {
 
   bool already_said(const Fix& fix) const {
     for (const std::string& mend : diagnostic_.mends) {
+      if (mend == fix.title) return true;
       for (const Edit& edit : fix.edits) {
         const std::string plain = without_blanks(edit.text);
         if (!plain.empty() && mend.find("`" + plain + "`") != std::string::npos) return true;

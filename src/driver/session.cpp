@@ -79,6 +79,7 @@ std::string reason_for(const ReadError& error) {
       return "it may not be read";
     case ReadError::Kind::too_large:
       return "it is larger than 64 MiB";
+    case ReadError::Kind::exists:
     case ReadError::Kind::failed:
       break;
   }

@@ -35,6 +35,7 @@ class Session {
   Diagnostics& diagnostics() { return diagnostics_; }
   const Diagnostics& diagnostics() const { return diagnostics_; }
   const language::Program& program() const { return resolved_.program; }
+  language::Program& program() { return resolved_.program; }
   const language::Names& names() const { return resolved_.names; }
   // The frameworks, baskets and kitchens that the user's own files declare.
   std::size_t first_own_framework() const { return resolved_.program.library_frameworks; }

@@ -156,9 +156,13 @@ void describe(Archive& a, Uncomputed& x) {
   pass_all(a, x.what, x.span);
 }
 template <class Archive>
+void describe(Archive& a, Variant& x) {
+  pass_all(a, x.name, x.adjustments, x.span);
+}
+template <class Archive>
 void describe(Archive& a, Framework& x) {
   pass_all(a, x.name, x.title, x.version, x.status, x.status_source, x.shares, x.additions,
-           x.substitutions, x.limits, x.mature, x.best_within, x.notes, x.sources, x.uncomputed,
+           x.substitutions, x.limits, x.variants, x.mature, x.best_within, x.notes, x.sources, x.uncomputed,
            x.refines, x.documentation, x.span, x.produce_span, x.poisoned);
 }
 template <class Archive>

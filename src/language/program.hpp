@@ -177,6 +177,18 @@ struct Uncomputed {
   Span span;
 };
 
+// `sharper { vinegar * 1.10 }`: a variant of what is added. Limits stay as they are.
+struct Adjustment {
+  std::size_t addition = 0;
+  Rational factor;
+  Span span;
+};
+struct Variant {
+  std::string name;
+  std::vector<Adjustment> adjustments;
+  Span span;
+};
+
 struct Framework {
   std::string name;
   std::string title;
@@ -187,6 +199,7 @@ struct Framework {
   std::vector<Addition> additions;
   std::vector<Substitution> substitutions;
   std::vector<Limit> limits;
+  std::vector<Variant> variants;
   std::optional<Range<Duration>> mature;
   std::optional<Range<Duration>> best_within;
   std::vector<std::string> notes;
@@ -226,6 +239,7 @@ struct Line {
   std::optional<Rational> pack;     // g
   std::optional<Rational> acidity;  // g per ml
   std::string from;
+  bool counted = false;  // `3 onions`: the amount and the name are one
   std::string estimate;  // how a count or a volume became a weight; empty if weighed
   Span span;
   Span amount_span;
@@ -235,6 +249,8 @@ struct Basket {
   std::string name;
   std::vector<Line> lines;
   Span span;
+  Span close;  // where another line could be written: right before the closing brace
+  bool close_on_own_line = false;
   bool poisoned = false;
 };
 
@@ -244,6 +260,7 @@ struct Kitchen {
   std::optional<Mass> scale_limit;
   std::optional<Volume> spoon_step;
   std::vector<Line> store;
+  Span store_close;  // as for a basket; of no file when there is no store
   std::optional<Volume> pan;
   std::optional<Length> altitude;
   std::string law;

@@ -14,6 +14,13 @@ using syntax::View;
 
 const Rational exact_one(1);
 
+// The place right before a block's closing brace, or its end where that is missing.
+Span close_of(View block) {
+  Span span = block.span();
+  if (block.text().ends_with("}")) --span.end;
+  return {span.file, span.end, span.end};
+}
+
 std::string title_of(View declaration, std::string_view keyword) {
   if (const View text = text_child(declaration)) return text_of(text);
   if (const View name = declaration.child(Kind::name)) return normal_name(name);
@@ -70,6 +77,7 @@ class LineReader {
   bool read_count(View counted) {
     const auto number = read_number(context_, number_child(counted));
     line_.amount_span = counted.span();
+    line_.counted = true;
     if (!number || !line_.ingredient.valid()) return false;
     return count_to_weight(*number, counted.span());
   }
@@ -411,6 +419,7 @@ class KitchenReader {
   }
 
   void read_store(View statement) {
+    result_.store_close = close_of(statement.child(Kind::basket_block));
     for (const View child : statement.child(Kind::basket_block)) {
       if (child.is(Kind::bad_item)) result_.poisoned = true;
       if (!child.is(Kind::basket_line)) continue;
@@ -435,6 +444,12 @@ std::optional<Line> resolve_line(Context& context, View line) {
 void resolve_basket(Context& context, View declaration, Basket& result) {
   result.name = title_of(declaration, "basket");
   result.span = declaration.child(Kind::keyword).span();
+  const View block = declaration.child(Kind::basket_block);
+  result.close = close_of(block);
+  const std::string_view before =
+      declaration.tree().text.substr(0, result.close.begin);
+  const std::size_t last = before.find_last_not_of(" \t");
+  result.close_on_own_line = last != std::string_view::npos && before[last] == '\n';
   for (const View child : declaration.child(Kind::basket_block)) {
     if (child.is(Kind::bad_item)) result.poisoned = true;
     if (!child.is(Kind::basket_line)) continue;

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "language/resolve_parts.hpp"
+#include "language/taste.hpp"
 #include "language/values.hpp"
 
 namespace maslin::language {
@@ -358,7 +359,7 @@ void read_basis(Context& context, View statement) {
 void check_part_names(Context& context, View part) {
   for (const View child : part) {
     const bool names_a_part =
-        part.is(Kind::stage) || part.is(Kind::variant) || part.is(Kind::whole);
+        part.is(Kind::stage) || part.is(Kind::whole);
     if (child.is(Kind::name) && !names_a_part) {
       (void)find_thing(context, child, Wanted::anything);
     } else if (!child.is(Kind::bad_item)) {
@@ -384,6 +385,7 @@ class FrameworkReader {
     }
     for (const View statement : block) {
       if (statement.is(Kind::substitute)) each(statement, Kind::substitute_block);
+      if (statement.is(Kind::taste)) each(statement, Kind::taste_block);
     }
   }
 
@@ -426,9 +428,6 @@ class FrameworkReader {
       case Kind::method:
         not_computed(statement, "the method: stages, times, boiling down");
         break;
-      case Kind::taste:
-        not_computed(statement, "the variants of taste");
-        break;
       case Kind::bad_item:
         result_.poisoned = true;
         break;
@@ -458,6 +457,12 @@ class FrameworkReader {
         case Kind::limit:
           good = read_limit(context_, child, result_);
           break;
+        case Kind::variant: {
+          auto variant = resolve_variant(context_, child, result_);
+          good = variant.has_value();
+          if (good) result_.variants.push_back(std::move(*variant));
+          break;
+        }
         case Kind::route_claim:
           result_.uncomputed.push_back(
               {fmt::format("the keeping route `{}`", normal_name(child.child(Kind::name))),

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "blend/ground.hpp"
@@ -18,13 +19,27 @@ struct Limiting {
   std::optional<language::IngredientId> ingredient;  // where it is something at hand
 };
 
+// A change that makes a plan possible. It was solved, rounded and verified before it was offered.
+struct Mend {
+  std::string text;         // in words: "add 380 g of onion (gross)"
+  std::vector<Edit> edits;  // to the texts; none where the aim itself is changed
+  std::optional<Aim> aim;   // a batch of another size instead
+  Rational asked;           // g it asks for, or the batch is smaller by: less is better
+};
+
 struct Plan {
   VerifiedPlan verified;
   std::vector<Limiting> limiting;
+  // What more would use up what is left over; empty where nothing is, or nothing would.
+  std::string use_up;
 };
 
-// Nothing when no plan fits: then `diagnostics` says why, and what would mend it.
-std::optional<Plan> make_plan(const language::Program& program, const Task& task,
-                              Diagnostics& diagnostics);
+struct Made {
+  std::optional<Plan> plan;
+  std::vector<Mend> mends;  // where there is no plan; best first
+};
+
+// Without a plan, `diagnostics` says why, and what would mend it.
+Made make_plan(const language::Program& program, const Task& task, Diagnostics& diagnostics);
 
 }  // namespace maslin::plan

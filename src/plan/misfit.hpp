@@ -1,13 +1,30 @@
 // SPDX-License-Identifier: Apache-2.0
+// Why nothing fits: the smallest sets of statements that cannot hold together.
 #pragma once
 
-#include "plan/solve.hpp"
+#include <vector>
+
+#include "plan/attempt.hpp"
 
 namespace maslin::plan {
 
-// Says which statements cannot hold together, by how much, and what would mend it. `solved` has no
-// solution. `asked` is false where the size of the batch was ours to choose.
-void report_misfit(const blend::Grounding& grounding, const Task& task, const Solved& solved,
-                   bool asked, Diagnostics& diagnostics);
+struct Misfit {
+  Solved solved;  // has no solution
+  // Whether the size of the batch was asked for, or chosen here to have something to speak of.
+  bool asked = false;
+  // Each irreducible: without any one of its statements the rest of it could be met. No statement
+  // is in two of them.
+  std::vector<std::vector<blend::Statement>> conflicts;
+
+  // The statements of all conflicts.
+  std::vector<blend::StatementInfo> statements() const;
+};
+
+// `attempt` had no plan.
+Misfit find_misfit(const blend::Grounding& grounding, const Task& task, const Attempt& attempt);
+
+// One report for each conflict.
+void report_misfit(const blend::Grounding& grounding, const Task& task, const Misfit& misfit,
+                   Diagnostics& diagnostics);
 
 }  // namespace maslin::plan

@@ -391,6 +391,9 @@ class SheetMaker {
           {name(left.ingredient), weight_text(left.left.in_base().round_to(1))});
     }
     if (part.table.rows.empty()) part.paragraphs.push_back("Nothing.");
+    if (!plan_.use_up.empty()) {
+      part.points.push_back("to use up all that fits the framework, add " + plan_.use_up);
+    }
   }
 
   void assumed() {

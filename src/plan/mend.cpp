@@ -1,0 +1,330 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "plan/mend.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <set>
+
+#include "language/amounts.hpp"
+#include "language/membership.hpp"
+#include "plan/attempt.hpp"
+#include "plan/line_text.hpp"
+#include "plan/weights.hpp"
+
+namespace maslin::plan {
+namespace {
+
+using blend::StatementInfo;
+using blend::StatementKind;
+using language::IngredientId;
+using language::Line;
+using language::Origin;
+using language::Target;
+
+constexpr double grams_in_kilogram = 1000;
+constexpr std::size_t most_candidates = 8;
+
+class MendFinder {
+ public:
+  MendFinder(const language::Program& program, const Task& task,
+             const std::vector<StatementInfo>& conflict)
+      : original_(program),
+        changed_(program),
+        task_(task),
+        conflict_(conflict),
+        tools_(tools_of(program, task.kitchen)) {}
+
+  std::vector<Mend> run() {
+    const bool asked = task_.aim.kind != AimKind::most;
+    // A basket that lacks something altogether has no programme to ease: buying is the lever.
+    if (asked && !conflict_.empty()) {
+      hard_ = solve_best(grounding(), goal());
+      for (std::size_t i = 0; i < hard_.blend.supplies.size(); ++i) try_more(i);
+    } else {
+      try_more_in_store();
+    }
+    for (const IngredientId id : worth_buying()) try_buying(id);
+    if (asked) try_smaller_batch();
+    const bool one_suffices = std::any_of(mends_.begin(), mends_.end(),
+                                          [](const Mend& mend) { return !mend.edits.empty(); });
+    if (!one_suffices && asked && !conflict_.empty()) try_together();
+    std::stable_sort(mends_.begin(), mends_.end(),
+                     [](const Mend& a, const Mend& b) { return a.asked < b.asked; });
+    return std::move(mends_);
+  }
+
+ private:
+  blend::Grounding grounding() const {
+    const language::Kitchen* kitchen = task_.kitchen.valid() ? &changed_[task_.kitchen] : nullptr;
+    return {changed_, changed_[task_.framework], changed_[task_.basket], kitchen};
+  }
+  blend::Setting goal() const {
+    blend::Setting setting;
+    setting.goal = goal_of(task_.aim);
+    return setting;
+  }
+  void restore() {
+    changed_.baskets[task_.basket.index] = original_[task_.basket];
+    if (task_.kitchen.valid()) changed_.kitchens[task_.kitchen.index] = original_[task_.kitchen];
+  }
+
+  std::optional<Plan> attempt(const Task& task) {
+    Diagnostics unheard;
+    if (!check_grounding(grounding(), unheard)) return std::nullopt;
+    return attempt_plan(grounding(), task).plan;
+  }
+
+  Line& line_at(blend::LineReference reference) {
+    return reference.in_store ? changed_.kitchens[task_.kitchen.index].store[reference.index]
+                              : changed_.baskets[task_.basket.index].lines[reference.index];
+  }
+
+  // ---- More of what is at hand ------------------------------------------------------------------
+
+  // Rows that say how much of a supply there is, with one column more for what would be added.
+  blend::ColumnIndex ease(blend::LinearProgram& program, std::size_t supply) const {
+    const blend::ColumnIndex extra = program.add_column({"extra", 0, blend::infinity});
+    for (blend::Row& row : program.rows) {
+      if (row.statement == blend::background) continue;
+      const StatementInfo& info = hard_.blend.statements[row.statement];
+      if (info.kind == StatementKind::supply && info.index == supply) {
+        row.terms.push_back({extra, -1});
+      }
+    }
+    return extra;
+  }
+
+  bool can_grow(const blend::Supply& supply) const {
+    return supply.available && !supply.lines.empty() && supply.origin != Origin::to_buy;
+  }
+
+  void try_more(std::size_t index) {
+    const blend::Supply& supply = hard_.blend.supplies[index];
+    if (!can_grow(supply)) return;
+    blend::LinearProgram eased = hard_.blend.program;
+    const blend::ColumnIndex extra = ease(eased, index);
+    eased.objectives = {{"extra", blend::Direction::minimise, {{extra, 1}}}};
+    const blend::Solution solution = blend::solve(eased);
+    if (solution.status != blend::Status::optimal) return;
+    offer_more({{index, solution.columns[extra]}});
+  }
+
+  struct More {
+    std::size_t supply;
+    double kilograms;  // ready for the pan
+  };
+
+  // What the exact answer asks for, and a little above it where rounding needs room.
+  void offer_more(const std::vector<More>& more) {
+    constexpr std::array<long, 3> steps_above = {1, 5, 25};
+    for (const long steps : steps_above) {
+      Mend mend;
+      for (const More& each : more) {
+        add_to_line(each, tools_.scale_step * Rational(steps), mend);
+      }
+      const bool works = attempt(task_).has_value();
+      restore();
+      if (!works) continue;
+      mend.text = "add " + mend.text;
+      mends_.push_back(std::move(mend));
+      return;
+    }
+  }
+
+  void add_to_line(const More& more, const Rational& room, Mend& mend) {
+    const blend::Supply& supply = hard_.blend.supplies[more.supply];
+    Line& line = line_at(supply.lines.front());
+    const Rational share = prepared_share(changed_, line);
+    const Rational prepared =
+        Rational(static_cast<long>(std::ceil(more.kilograms * grams_in_kilogram))) + room;
+    // Whole grams at least: that is how a weight is written.
+    const Rational added = (prepared / share).ceil_to(larger(tools_.scale_step, 1));
+    *line.weight += added;
+    mend.edits.push_back({line.amount_span, amount_text(changed_, line)});
+    mend.asked += added;
+    const bool gross = line.basis == language::WeighedAs::gross;
+    mend.text += fmt::format("{}{} of {}{}", mend.text.empty() ? "" : " and ", weight_text(added),
+                             changed_[line.ingredient].name, gross ? " (gross)" : "");
+  }
+
+  // Without an aim there is no least amount to ask for: what the store lacks is doubled.
+  void try_more_in_store() {
+    if (!task_.kitchen.valid() || conflict_.empty()) return;
+    hard_ = solve_best(grounding(), goal());
+    for (std::size_t i = 0; i < hard_.blend.supplies.size(); ++i) {
+      const blend::Supply& supply = hard_.blend.supplies[i];
+      if (supply.origin != Origin::store || !is_in_conflict(supply.ingredient)) continue;
+      offer_more({{i, supply.available->to_double() / grams_in_kilogram}});
+    }
+  }
+
+  bool is_in_conflict(IngredientId id) const {
+    return std::any_of(conflict_.begin(), conflict_.end(), [&](const StatementInfo& info) {
+      return info.kind == StatementKind::supply &&
+             hard_.blend.supplies[info.index].ingredient == id;
+    });
+  }
+
+  void try_together() {
+    blend::LinearProgram eased = hard_.blend.program;
+    std::vector<std::pair<std::size_t, blend::ColumnIndex>> extras;
+    blend::Objective objective{"extra", blend::Direction::minimise, {}};
+    for (std::size_t i = 0; i < hard_.blend.supplies.size(); ++i) {
+      if (!can_grow(hard_.blend.supplies[i])) continue;
+      extras.emplace_back(i, ease(eased, i));
+      objective.terms.push_back({extras.back().second, 1});
+    }
+    if (extras.empty()) return;
+    eased.objectives = {objective};
+    const blend::Solution solution = blend::solve(eased);
+    if (solution.status != blend::Status::optimal) return;
+    std::vector<More> more;
+    constexpr double least = 1e-6;
+    for (const auto& [supply, column] : extras) {
+      if (solution.columns[column] > least) more.push_back({supply, solution.columns[column]});
+    }
+    if (!more.empty()) offer_more(more);
+  }
+
+  // ---- Buying -----------------------------------------------------------------------------------
+
+  // What the framework asks for and the conflict speaks of, else what nothing at hand can fill.
+  std::vector<const Target*> wanted_targets() const {
+    std::vector<const Target*> targets;
+    const language::Framework& framework = original_[task_.framework];
+    const auto at_hand =
+        blend::supplies(original_, original_[task_.basket],
+                        task_.kitchen.valid() ? &original_[task_.kitchen] : nullptr);
+    const auto missing = [&](const Target& target) {
+      return std::none_of(at_hand.begin(), at_hand.end(), [&](const blend::Supply& supply) {
+        return takes(original_, target, supply.ingredient);
+      });
+    };
+    bool any_limit = false;
+    std::set<std::size_t> shares;
+    for (const StatementInfo& info : conflict_) {
+      if (info.kind == StatementKind::share) shares.insert(info.index);
+      any_limit = any_limit || info.kind == StatementKind::limit;
+    }
+    for (std::size_t i = 0; i < framework.shares.size(); ++i) {
+      const language::Share& share = framework.shares[i];
+      const bool lacking = share.range.low.is_positive() && missing(share.target);
+      if (any_limit || lacking || shares.count(i) > 0) targets.push_back(&share.target);
+    }
+    for (const language::Addition& addition : framework.additions) {
+      const bool assumed =
+          addition.target.ingredient.valid() || original_[addition.target.of_class].usually.valid();
+      if (!assumed && addition.range.low.is_positive() && missing(addition.target)) {
+        targets.push_back(&addition.target);
+      }
+    }
+    return targets;
+  }
+
+  // Of each class the commonest three: those that the most tables know.
+  std::vector<IngredientId> worth_buying() const {
+    std::vector<IngredientId> result;
+    for (const Target* target : wanted_targets()) {
+      auto candidates = members(original_, *target);
+      std::stable_sort(candidates.begin(), candidates.end(), [&](IngredientId a, IngredientId b) {
+        return original_[a].sources.size() > original_[b].sources.size();
+      });
+      constexpr std::size_t of_each = 3;
+      if (candidates.size() > of_each) candidates.resize(of_each);
+      for (const IngredientId id : candidates) {
+        if (std::find(result.begin(), result.end(), id) == result.end()) result.push_back(id);
+      }
+    }
+    if (result.size() > most_candidates) result.resize(most_candidates);
+    return result;
+  }
+
+  void try_buying(IngredientId id) {
+    Line line;
+    line.ingredient = id;
+    line.name = changed_[id].name;
+    line.to_buy = true;
+    if (needs_strength(changed_[id])) {
+      line.acidity = Rational(Rational::Wide{5}, Rational::Wide{100});
+    }
+    language::Basket& basket = changed_.baskets[task_.basket.index];
+    basket.lines.push_back(line);
+    const auto plan = attempt(task_);
+    restore();
+    if (!plan) return;
+    const Rational bought = bought_of(*plan, id);
+    if (!bought.is_positive()) return;
+    const auto& edible = original_[id].edible;
+    const Rational gross = edible ? bought / middle(edible->value) : bought;
+    Mend mend;
+    mend.asked = gross;
+    mend.text = fmt::format("buy {} of {}{}: `{} to buy`",
+                            weight_text(gross.ceil_to(larger(tools_.scale_step, 1))), line.name,
+                            edible ? " (gross)" : "", written_name(line.name));
+    mend.edits.push_back(
+        new_line_edit(original_[task_.basket],
+                      written_name(line.name) + " to buy" + (line.acidity ? ", 5 % acidity" : "")));
+    mends_.push_back(std::move(mend));
+  }
+
+  static Rational bought_of(const Plan& plan, IngredientId id) {
+    Rational sum;
+    const Draft& draft = plan.verified.draft();
+    for (const auto* list : {&draft.produce, &draft.additions, &draft.substitutes}) {
+      for (const Taken& taken : *list) {
+        if (taken.ingredient == id && taken.origin == Origin::to_buy) sum += taken.weight;
+      }
+    }
+    return sum;
+  }
+
+  // ---- A smaller batch --------------------------------------------------------------------------
+
+  void try_smaller_batch() {
+    Task most = task_;
+    most.aim = {};
+    const auto plan = attempt(most);
+    if (!plan) return;
+    const bool finished = task_.aim.kind == AimKind::finished;
+    if (finished && !plan->verified.finished()) return;
+    const Rational reached =
+        finished ? plan->verified.finished()->in_base() : plan->verified.prepared_total().in_base();
+    constexpr std::array<long, 3> steps_below = {0, 10, 40};
+    for (const long steps : steps_below) {
+      Task smaller_batch = task_;
+      smaller_batch.aim.weight =
+          (reached - tools_.scale_step * Rational(steps)).floor_to(tools_.scale_step);
+      if (!smaller_batch.aim.weight.is_positive() || smaller_batch.aim.weight >= task_.aim.weight ||
+          !attempt(smaller_batch)) {
+        continue;
+      }
+      Mend mend;
+      mend.aim = smaller_batch.aim;
+      mend.asked = task_.aim.weight - smaller_batch.aim.weight;
+      mend.text = fmt::format("make no more than {} of {}", weight_text(smaller_batch.aim.weight),
+                              finished ? "finished product" : "prepared produce");
+      mends_.push_back(std::move(mend));
+      return;
+    }
+  }
+
+  const language::Program& original_;
+  language::Program changed_;
+  const Task& task_;
+  const std::vector<StatementInfo>& conflict_;
+  Tools tools_;
+  Solved hard_;
+  std::vector<Mend> mends_;
+};
+
+}  // namespace
+
+std::vector<Mend> find_mends(const language::Program& program, const Task& task,
+                             const std::vector<StatementInfo>& conflict) {
+  return MendFinder(program, task, conflict).run();
+}
+
+}  // namespace maslin::plan

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: Apache-2.0
+// The smallest changes that make a plan possible.
+#pragma once
+
+#include <vector>
+
+#include "blend/ground.hpp"
+#include "plan/make.hpp"
+
+namespace maslin::plan {
+
+// Tries one lever at a time (more of this, buying that, a smaller batch), then several together.
+// Each is solved on the whole model, rounded, and planned again before it is offered. `conflict`
+// names the statements that clash; none where something is missing altogether.
+std::vector<Mend> find_mends(const language::Program& program, const Task& task,
+                             const std::vector<blend::StatementInfo>& conflict);
+
+}  // namespace maslin::plan
