@@ -66,8 +66,15 @@ class Rational {
   Wide denominator_ = 1;  // positive and without common factor; 0 when undefined
 };
 
-inline const Rational& smaller(const Rational& a, const Rational& b) { return b < a ? b : a; }
-inline const Rational& larger(const Rational& a, const Rational& b) { return a < b ? b : a; }
+// Undefined when either is.
+inline Rational smaller(const Rational& a, const Rational& b) {
+  if (!a.is_defined() || !b.is_defined()) return Rational::undefined();
+  return b < a ? b : a;
+}
+inline Rational larger(const Rational& a, const Rational& b) {
+  if (!a.is_defined() || !b.is_defined()) return Rational::undefined();
+  return a < b ? b : a;
+}
 inline Rational absolute(const Rational& a) { return a.is_negative() ? -a : a; }
 
 }  // namespace maslin

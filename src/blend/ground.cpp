@@ -164,8 +164,14 @@ class Grounder {
       const Supply& supply = blend_.supplies[i];
       if (!supply.available || uses[i].empty()) continue;
       const Statement of = statement(StatementKind::supply, i, line_of(supply.lines.front()).span);
-      add_row("have " + program_[supply.ingredient].name, -infinity,
-              supply.available->to_double() / grams_in_kilogram, std::move(uses[i]), of);
+      // Produce is rounded down; what is added may be rounded up, and must still be there.
+      const bool added = std::any_of(uses[i].begin(), uses[i].end(), [&](const Term& term) {
+        return blend_.columns[term.column].role != Role::produce;
+      });
+      const double available = supply.available->to_double() / grams_in_kilogram;
+      const double clear = added ? std::min(setting_.margin, available) : 0;
+      add_row("have " + program_[supply.ingredient].name, -infinity, available - clear,
+              std::move(uses[i]), of);
     }
   }
 

@@ -119,7 +119,7 @@ class MendFinder {
 
   // What the exact answer asks for, and a little above it where rounding needs room.
   void offer_more(const std::vector<More>& more) {
-    constexpr std::array<long, 3> steps_above = {1, 5, 25};
+    constexpr std::array<long, 4> steps_above = {1, 5, 25, 100};
     for (const long steps : steps_above) {
       Mend mend;
       for (const More& each : more) {
@@ -138,8 +138,10 @@ class MendFinder {
     const blend::Supply& supply = hard_.blend.supplies[more.supply];
     Line& line = line_at(supply.lines.front());
     const Rational share = prepared_share(changed_, line);
-    const Rational prepared =
-        Rational(static_cast<long>(std::ceil(more.kilograms * grams_in_kilogram))) + room;
+    // A mend of several kilograms needs more room than a few steps: a thousandth for each step.
+    const Rational exact(static_cast<long>(std::ceil(more.kilograms * grams_in_kilogram)));
+    const Rational thousandth(Rational::Wide{1}, Rational::Wide{1000});
+    const Rational prepared = exact + room + exact * thousandth * (room / tools_.scale_step);
     // Whole grams at least: that is how a weight is written.
     const Rational added = (prepared / share).ceil_to(larger(tools_.scale_step, 1));
     *line.weight += added;

@@ -130,22 +130,60 @@ class Rounder {
     }
   }
 
-  // Steps of the scales that rounding down left over go to the largest remainders, to acid produce
-  // before low-acid produce, so that the whole is what it should be.
+  // Steps of the scales that rounding down left over go first to shares that would fall below their
+  // least, then to acid produce before low-acid produce, largest remainder first, so that the whole
+  // is what it should be. A finished weight is reached from above: less produce may not suffice.
   void hand_out(std::vector<Portion>& portions) {
-    const Rational wanted = grams(now_->columns[solved_.blend.total]).floor_to(tools_.scale_step);
-    std::vector<Portion*> order;
-    for (Portion& portion : portions) order.push_back(&portion);
-    std::stable_sort(order.begin(), order.end(), [](const Portion* a, const Portion* b) {
-      if (a->low_acid != b->low_acid) return b->low_acid;
-      return a->remainder > b->remainder;
-    });
-    for (Portion* portion : order) {
-      if (total_ >= wanted) return;
-      if (!portion->remainder.is_positive() || !has_room(*portion, portions)) continue;
-      portion->weight += tools_.scale_step;
+    const Rational exact = grams(now_->columns[solved_.blend.total]);
+    const bool up = draft_.task.aim.kind == AimKind::finished;
+    const Rational wanted =
+        up ? exact.ceil_to(tools_.scale_step) : exact.floor_to(tools_.scale_step);
+    while (total_ < wanted) {
+      Portion* best = nullptr;
+      for (Portion& portion : portions) {
+        if (!has_room(portion, portions) || fills_its_share(portion, portions, wanted)) continue;
+        if (best == nullptr || comes_before(portion, *best, portions, wanted)) best = &portion;
+      }
+      if (best == nullptr) return;
+      best->weight += tools_.scale_step;
+      best->remainder -= tools_.scale_step;
       total_ += tools_.scale_step;
     }
+  }
+
+  Rational weight_of_share(std::size_t slot, const std::vector<Portion>& portions) const {
+    Rational sum;
+    for (const Portion& portion : portions) {
+      if (info(portion.column).slot == slot) sum += portion.weight;
+    }
+    return sum;
+  }
+
+  bool lacks(const Portion& portion, const std::vector<Portion>& portions,
+             const Rational& wanted) const {
+    const std::size_t slot = info(portion.column).slot;
+    return weight_of_share(slot, portions) < framework_.shares[slot].range.low * wanted;
+  }
+
+  // One step more would be too much for a share that is a range.
+  bool fills_its_share(const Portion& portion, const std::vector<Portion>& portions,
+                       const Rational& wanted) const {
+    const std::size_t slot = info(portion.column).slot;
+    const Bounds& range = framework_.shares[slot].range;
+    return !range.is_exact() &&
+           weight_of_share(slot, portions) + tools_.scale_step > range.high * wanted;
+  }
+
+  bool comes_before(const Portion& a, const Portion& b, const std::vector<Portion>& portions,
+                    const Rational& wanted) const {
+    const bool a_lacks = lacks(a, portions, wanted);
+    const bool b_lacks = lacks(b, portions, wanted);
+    if (a_lacks != b_lacks) return a_lacks;
+    const bool a_has = a.remainder.is_positive();
+    const bool b_has = b.remainder.is_positive();
+    if (a_has != b_has) return a_has;
+    if (a.low_acid != b.low_acid) return b.low_acid;
+    return a.remainder > b.remainder;
   }
 
   bool has_room(const Portion& portion, const std::vector<Portion>& portions) const {
@@ -200,9 +238,12 @@ class Rounder {
         weight = (wanted_per(addition.range.low) - counted) / per_gram;
       }
       Taken each = taken(column);
-      const Bounds room{(wanted_per(addition.range.low) - counted) / per_gram,
-                        (wanted_per(addition.range.high) - counted) / per_gram};
-      measure_out(each, weight, addition, last ? std::optional(room) : std::nullopt);
+      Bounds room{0, left_of(column)};
+      if (last) {
+        room.low = (wanted_per(addition.range.low) - counted) / per_gram;
+        room.high = smaller(room.high, (wanted_per(addition.range.high) - counted) / per_gram);
+      }
+      measure_out(each, weight, addition, room);
       counted += each.weight * per_gram;
       decide(column, each.weight);
       if (each.weight.is_positive()) draft_.additions.push_back(each);
@@ -210,8 +251,25 @@ class Rounder {
     loosen(index);
   }
 
+  // What a supply still holds; a ton where it holds as much as is wanted.
+  Rational left_of(ColumnIndex column) const {
+    const Rational ton(1000000);
+    const blend::Supply& from = supply(column);
+    if (!from.available) return ton;
+    Rational used;
+    for (const auto* list : {&draft_.produce, &draft_.additions, &draft_.substitutes}) {
+      for (const Taken& each : *list) {
+        if (each.ingredient == from.ingredient && each.origin == from.origin &&
+            each.acidity == from.acidity && each.use_first == from.use_first) {
+          used += each.weight;
+        }
+      }
+    }
+    return *from.available - used;
+  }
+
   void measure_out(Taken& each, const Rational& weight, const Addition& addition,
-                   const std::optional<Bounds>& room) const {
+                   const Bounds& room) const {
     const language::Ingredient& ingredient = program_[each.ingredient];
     const bool acid = language::is_acid_donor(program_, {each.ingredient, each.acidity});
     const Direction direction = acid                                   ? Direction::up
@@ -233,7 +291,8 @@ class Rounder {
       const Substitution& substitution = framework_.substitutions[i];
       for (const ColumnIndex column : columns_of(Role::substitute, i)) {
         Taken each = taken(column);
-        measure_out(each, value(column), framework_.additions[substitution.addition], std::nullopt);
+        measure_out(each, value(column), framework_.additions[substitution.addition],
+                    {0, left_of(column)});
         decide(column, each.weight);
         if (each.weight.is_positive()) draft_.substitutes.push_back(each);
       }

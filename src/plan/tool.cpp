@@ -39,16 +39,14 @@ Tooling choose_tool(const language::Program& program, const Tools& tools,
 }
 
 void measure(const Tooling& tooling, const Rational& weight, Direction direction,
-             const std::optional<Bounds>& room, Taken& taken) {
+             const Bounds& room, Taken& taken) {
   const Rational exact = larger(weight, 0) / tooling.weight;
   Rational amount = rounded(exact, tooling.step, direction);
-  if (room) {
-    const Rational low = larger(room->low, 0) / tooling.weight;
-    const Rational high = room->high / tooling.weight;
-    if (amount > high) amount = larger(high.floor_to(tooling.step), 0);
+  if (!room.is_exact()) {
+    const Rational low = larger(room.low, 0) / tooling.weight;
+    const Rational high = larger(room.high, 0) / tooling.weight;
     if (amount < low && low.ceil_to(tooling.step) <= high) amount = low.ceil_to(tooling.step);
-    // A plain ratio: no step lies inside, so the nearest one serves.
-    if (room->is_exact()) amount = rounded(exact, tooling.step, direction);
+    if (amount > high) amount = high.floor_to(tooling.step);
   }
   taken.tool = tooling.tool;
   taken.amount = amount;

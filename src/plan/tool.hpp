@@ -24,9 +24,9 @@ Tooling choose_tool(const language::Program& program, const Tools& tools,
                     const language::Ingredient& ingredient, const language::Addition& addition,
                     const Rational& weight);
 
-// Rounds a weight and fills the taken amount. Where there is room given (g), the result stays
-// inside it if any step of the tool lies inside.
+// Rounds a weight and fills the taken amount. The result stays inside the room (g) if any step of
+// the tool lies inside; below it rather than above. In a room of no width the nearest step serves.
 void measure(const Tooling& tooling, const Rational& weight, Direction direction,
-             const std::optional<Bounds>& room, Taken& taken);
+             const Bounds& room, Taken& taken);
 
 }  // namespace maslin::plan
