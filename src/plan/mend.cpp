@@ -148,7 +148,7 @@ class MendFinder {
     mend.edits.push_back({line.amount_span, amount_text(changed_, line)});
     mend.asked += added;
     const bool gross = line.basis == language::WeighedAs::gross;
-    mend.text += fmt::format("{}{} of {}{}", mend.text.empty() ? "" : " and ", weight_text(added),
+    mend.text += fmt::format("{}{} of {}{}", mend.text.empty() ? "" : ", ", weight_text(added),
                              changed_[line.ingredient].name, gross ? " (gross)" : "");
   }
 

@@ -23,6 +23,7 @@ void run_checks(const Program& program, Diagnostics& diagnostics) {
     checks::classes(program, framework, diagnostics);
     checks::figures(program, framework, diagnostics);
     checks::directions(program, framework, diagnostics);
+    checks::credits(program, framework, diagnostics);
     checks::reach(program, framework, diagnostics);
   }
 }
