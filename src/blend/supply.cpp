@@ -42,7 +42,7 @@ class Collector {
         const Rational weight = prepared_weight(program_, line).in_base();
         add(line, in_store ? Origin::store : Origin::basket, reference, weight);
       }
-      if (line.to_buy) add(line, Origin::to_buy, reference, line.at_most);
+      if (line.to_buy) add_purchase(line, reference);
     }
   }
 
@@ -54,6 +54,17 @@ class Collector {
   }
 
  private:
+  // What is bought is weighed and paid for as in the shop, and trimmed after.
+  void add_purchase(const Line& line, LineReference reference) {
+    const auto& edible = program_[line.ingredient].edible;
+    const Rational share = edible ? middle(edible->value) : Rational(1);
+    Line prepared = line;
+    if (line.price) prepared.price = *line.price / share;
+    std::optional<Rational> most;
+    if (line.at_most) most = *line.at_most * share;
+    add(prepared, Origin::to_buy, reference, most);
+  }
+
   void add(const Line& line, Origin origin, LineReference reference,
            const std::optional<Rational>& weight) {
     const auto [place, added] = merged_.try_emplace(key_of(program_, line, origin));

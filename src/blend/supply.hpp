@@ -25,7 +25,7 @@ struct Supply {
   std::optional<Rational> acidity;    // g of acetic acid per ml, for vinegars
   bool use_first = false;
   bool sulphited = false;
-  std::optional<Rational> price;  // per g
+  std::optional<Rational> price;  // per g ready for the pan
   std::vector<LineReference> lines;
 };
 

@@ -234,8 +234,8 @@ struct Line {
   bool use_first = false;
   bool sulphited = false;
   bool to_buy = false;
-  std::optional<Rational> at_most;  // g that may be bought, prepared
-  std::optional<Rational> price;    // per g
+  std::optional<Rational> at_most;  // g that may be bought, as in the shop
+  std::optional<Rational> price;    // per g as in the shop
   std::optional<Rational> pack;     // g
   std::optional<Rational> acidity;  // g per ml
   std::string from;

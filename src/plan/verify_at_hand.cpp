@@ -84,7 +84,10 @@ class AtHand {
       if (!line.to_buy) continue;
       Lot& lot = lot_for(line, Origin::to_buy);
       if (line.at_most) {
-        lot.available += PreparedMass(*line.at_most);
+        // As in the shop: it is trimmed after.
+        const auto& edible = given_.program[line.ingredient].edible;
+        const Rational share = edible ? middle(edible->value) : Rational(1);
+        lot.available += prepared_from(GrossMass(*line.at_most), share);
       } else {
         lot.unlimited = true;
       }

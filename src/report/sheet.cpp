@@ -12,6 +12,8 @@
 #include "plan/weights.hpp"
 #include "report/cautions.hpp"
 #include "report/draw.hpp"
+#include "report/purchase.hpp"
+#include "report/words.hpp"
 
 namespace maslin::report {
 namespace {
@@ -22,58 +24,6 @@ using plan::percent_text;
 using plan::range_text;
 using plan::Taken;
 using plan::weight_text;
-
-std::string status_text(const Framework& framework) {
-  switch (framework.status) {
-    case language::Status::own:
-      return "own";
-    case language::Status::traditional:
-      return "traditional";
-    // Ranges, swaps or another kitchen are not what was tested.
-    case language::Status::tested:
-      return fmt::format("own, after \"{}\"", framework.status_source);
-    case language::Status::not_stated:
-      break;
-  }
-  return "status not stated";
-}
-
-std::string duration_text(const Duration& duration) {
-  struct Step {
-    long seconds;
-    std::string_view one;
-    std::string_view many;
-  };
-  constexpr Step steps[] = {{2629800, "month", "months"},
-                            {604800, "week", "weeks"},
-                            {86400, "day", "days"},
-                            {3600, "hour", "hours"}};
-  for (const Step& step : steps) {
-    const Rational count = duration.in_base() / Rational(step.seconds);
-    if (!count.is_integer() || count.is_zero()) continue;
-    return fmt::format("{} {}", count.to_decimal(0), count == Rational(1) ? step.one : step.many);
-  }
-  return (duration.in_base() / Rational(60)).to_decimal(0) + " minutes";
-}
-
-// "2 tbsp 1¼ tsp": to the quarter teaspoon.
-std::string spoons_text(const Rational& millilitres) {
-  const Rational tablespoon(15);
-  const Rational teaspoon(5);
-  const Rational quarter(Rational::Wide{5}, Rational::Wide{4});
-  const Rational rounded = millilitres.round_to(quarter);
-  const Rational large = rounded >= tablespoon * 2 ? rounded.floor_to(tablespoon) : Rational(0);
-  const Rational rest = rounded - large;
-  const Rational whole = (rest / teaspoon).floor_to(1);
-  const Rational quarters = (rest - whole * teaspoon) / quarter;
-  constexpr std::string_view fractions[] = {"", "¼", "½", "¾"};
-  std::string text;
-  if (large.is_positive()) text = (large / tablespoon).to_decimal(0) + " tbsp";
-  std::string small = whole.is_zero() ? "" : whole.to_decimal(0);
-  small += fractions[static_cast<std::size_t>(quarters.to_double() + 0.5)];
-  if (!small.empty()) text += (text.empty() ? "" : " ") + small + " tsp";
-  return text.empty() ? "less than ¼ tsp" : text;
-}
 
 class SheetMaker {
  public:
@@ -369,18 +319,28 @@ class SheetMaker {
 
   void to_get() {
     Section part{"To get", {}, {}, {}};
-    part.table.heads = {"what", "how much", ""};
+    part.table.heads = {"what", "how much", "in packs", "costs", ""};
     for (const auto* list : {&draft_.produce, &draft_.additions, &draft_.substitutes}) {
       for (const Taken& taken : *list) {
-        const bool bought = taken.origin == Origin::to_buy;
-        if (!bought && taken.origin != Origin::to_have) continue;
-        std::string what = name(taken.ingredient);
-        if (taken.acidity) what += fmt::format(", {} acidity", percent_text(*taken.acidity));
-        part.table.rows.push_back({what, weight_text(taken.weight),
-                                   bought ? "to buy" : "not listed in the basket or the store"});
+        if (taken.origin == Origin::to_buy || taken.origin == Origin::to_have) {
+          part.table.rows.push_back(purchase_row(purchase_of(program_, basket_, kitchen_, taken)));
+        }
       }
     }
     if (!part.table.rows.empty()) sheet_.sections.push_back(std::move(part));
+  }
+
+  std::vector<std::string> purchase_row(const Purchase& purchase) const {
+    std::string what = name(purchase.ingredient);
+    if (purchase.acidity) what += fmt::format(", {} acidity", percent_text(*purchase.acidity));
+    std::string how_much = weight_text(purchase.weight.round_to(1));
+    if (purchase.gross) how_much += " (gross)";
+    std::string packs;
+    if (purchase.packs) {
+      packs = fmt::format("{} of {}", purchase.packs->to_decimal(0), weight_text(*purchase.pack));
+    }
+    return {what, how_much, packs, purchase.cost ? purchase.cost->to_decimal(2, true) : "",
+            purchase.listed ? "to buy" : "not listed in the basket or the store"};
   }
 
   void left_over() {

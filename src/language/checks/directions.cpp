@@ -20,14 +20,12 @@ std::optional<ClassId> class_named(const Program& program, std::string_view name
 // The standard library's own class: what may be counted on as acid.
 bool may_acidify(const Program& program, IngredientId id) {
   const auto acid = class_named(program, "acid");
-  return acid && is_member(program, id, *acid) &&
-         is_acid_donor(program, {id, std::nullopt});
+  return acid && is_member(program, id, *acid) && is_acid_donor(program, {id, std::nullopt});
 }
 
 bool all_may_acidify(const Program& program, const std::vector<IngredientId>& list) {
-  return !list.empty() && std::all_of(list.begin(), list.end(), [&](IngredientId id) {
-    return may_acidify(program, id);
-  });
+  return !list.empty() && std::all_of(list.begin(), list.end(),
+                                      [&](IngredientId id) { return may_acidify(program, id); });
 }
 
 std::vector<IngredientId> donors(const Program& program, const Substitution& substitution) {
@@ -54,12 +52,14 @@ void check_acid(const Program& program, const Addition& addition, const Substitu
                 fmt::format("{} cannot be counted on as acid, and would stand for {}",
                             program[*weak].name, addition.target.name))
         .with_because(addition.span, "the acid it would replace")
-        .with_why("what keeps the batch is the acid; something of unknown or no strength takes it away")
-        .with_mend("leave it as a flavour on top, or allow `only bottled lemon juice` or a vinegar");
+        .with_why(
+            "what keeps the batch is the acid; something of unknown or no strength takes it away")
+        .with_mend(
+            "leave it as a flavour on top, or allow `only bottled lemon juice` or a vinegar");
     return;
   }
-  const bool by_acid = substitution.by == Property::acidity ||
-                       substitution.by == Property::acetic_acid;
+  const bool by_acid =
+      substitution.by == Property::acidity || substitution.by == Property::acetic_acid;
   if (by_acid) return;
   diagnostics
       .report(Code::forbidden_direction, substitution.span,
@@ -81,9 +81,10 @@ void check_low_acid(const Program& program, const Framework& framework,
   for (const IngredientId id : donors(program, substitution)) {
     if (!is_member(program, id, *low_acid)) continue;
     diagnostics
-        .report(Code::forbidden_direction, substitution.span,
-                fmt::format("{} is low-acid produce, and nothing caps how much of that there may be",
-                            program[id].name))
+        .report(
+            Code::forbidden_direction, substitution.span,
+            fmt::format("{} is low-acid produce, and nothing caps how much of that there may be",
+                        program[id].name))
         .with_why("every kilogram of low-acid produce uses up acid and thins it")
         .with_mend("add a limit: `low acid <= 45 % of prepared produce`");
     return;

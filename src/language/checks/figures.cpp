@@ -23,7 +23,8 @@ void require(const Program& program, const Target& target, const Has& has, Code 
     if (names.size() < 60) names += (names.empty() ? "" : ", ") + program[id].name;
   }
   if (all.empty()) return;
-  auto& found = diagnostics.report(code, rule, fmt::format("{} of {} is not known", lacking, names));
+  auto& found =
+      diagnostics.report(code, rule, fmt::format("{} of {} is not known", lacking, names));
   for (std::size_t i = 0; i < all.size() && i < 3; ++i) {
     found.with_because(program[all[i]].span, "this has none");
   }
@@ -35,8 +36,7 @@ void require(const Program& program, const Target& target, const Has& has, Code 
 void check_addition(const Program& program, const Addition& addition, Diagnostics& diagnostics) {
   if (addition.measured == Measured::by_volume) {
     require(
-        program, addition.target,
-        [&](IngredientId id) { return program[id].density.has_value(); },
+        program, addition.target, [&](IngredientId id) { return program[id].density.has_value(); },
         Code::volume_without_density, addition.range_span, "the density", diagnostics);
   } else if (addition.measured == Measured::by_count) {
     require(
@@ -49,17 +49,17 @@ void check_substitution(const Program& program, const Framework& framework,
                         const Substitution& substitution, Diagnostics& diagnostics) {
   if (substitution.donor.name == substitution.replaced.name) return;
   const Addition& addition = framework.additions[substitution.addition];
-  const bool by_acid = substitution.by == Property::acidity ||
-                       substitution.by == Property::acetic_acid;
+  const bool by_acid =
+      substitution.by == Property::acidity || substitution.by == Property::acetic_acid;
   if (by_acid != (addition.measured == Measured::by_volume)) {
     diagnostics
-        .report(Code::wrong_dimension, substitution.span,
-                fmt::format("{} is added {}, and that cannot be exchanged by {}",
-                            addition.target.name,
-                            addition.measured == Measured::by_volume  ? "by volume"
-                            : addition.measured == Measured::by_count ? "by count"
-                                                                      : "by weight",
-                            name_of(substitution.by)))
+        .report(
+            Code::wrong_dimension, substitution.span,
+            fmt::format("{} is added {}, and that cannot be exchanged by {}", addition.target.name,
+                        addition.measured == Measured::by_volume  ? "by volume"
+                        : addition.measured == Measured::by_count ? "by count"
+                                                                  : "by weight",
+                        name_of(substitution.by)))
         .with_because(addition.range_span, "stated here")
         .with_mend(by_acid ? "state the acid by volume: `460 ml`" : "state it by weight: `300 g`");
     return;
@@ -69,8 +69,8 @@ void check_substitution(const Program& program, const Framework& framework,
       [&](IngredientId id) {
         return share_of(program, substitution.by, {id, std::nullopt}).has_value();
       },
-      Code::missing_figure, substitution.span,
-      fmt::format("the {}", name_of(substitution.by)), diagnostics);
+      Code::missing_figure, substitution.span, fmt::format("the {}", name_of(substitution.by)),
+      diagnostics);
 }
 
 }  // namespace

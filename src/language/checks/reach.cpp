@@ -13,11 +13,11 @@ namespace {
 // The most acetic acid that an addition brings, g per kilogram of prepared produce.
 Rational most_acetic(const Program& program, const Addition& addition) {
   const auto all = members(program, addition.target);
-  const bool acetic = std::any_of(all.begin(), all.end(), [&](IngredientId id) {
-    return needs_strength(program[id]);
-  });
+  const bool acetic = std::any_of(all.begin(), all.end(),
+                                  [&](IngredientId id) { return needs_strength(program[id]); });
   if (!acetic) return 0;
-  if (addition.measured == Measured::by_volume) return addition.range.high * stated_strength(addition);
+  if (addition.measured == Measured::by_volume)
+    return addition.range.high * stated_strength(addition);
   return addition.range.high;  // by weight: no more than all of it
 }
 
@@ -45,9 +45,8 @@ void reach(const Program& program, const Framework& framework, Diagnostics& diag
                     wanted.to_decimal(1), most.to_decimal(1)));
     if (source != nullptr) {
       found.with_because(source->range_span, "the most of it");
-      found.with_mend(fmt::format(
-          "raise the most to {} ml, or lower the limit",
-          (wanted / stated_strength(*source)).to_decimal(0)));
+      found.with_mend(fmt::format("raise the most to {} ml, or lower the limit",
+                                  (wanted / stated_strength(*source)).to_decimal(0)));
     } else {
       found.with_mend("add vinegar under `per kilogram`");
     }

@@ -32,8 +32,9 @@ void shares(const Program&, const Framework& framework, Diagnostics& diagnostics
     }
   }
   found.with_why("no basket at all could be divided like this");
-  found.with_mend(too_much ? fmt::format("lower the least shares by {} in all", percent(least - whole))
-                           : fmt::format("raise the largest shares by {} in all", percent(whole - most)));
+  found.with_mend(
+      too_much ? fmt::format("lower the least shares by {} in all", percent(least - whole))
+               : fmt::format("raise the largest shares by {} in all", percent(whole - most)));
 }
 
 }  // namespace maslin::language::checks

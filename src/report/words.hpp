@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: Apache-2.0
+// Times, spoons and other things as a cook reads them.
+#pragma once
+
+#include <string>
+
+#include "language/program.hpp"
+#include "quantity/exact.hpp"
+
+namespace maslin::report {
+
+// "own", "traditional", or "own, after …": ranges and swaps are not what was tested.
+std::string status_text(const language::Framework& framework);
+// "8 weeks": in the largest unit that leaves a whole number.
+std::string duration_text(const Duration& duration);
+// "2 tbsp 1¼ tsp": to the quarter teaspoon.
+std::string spoons_text(const Rational& millilitres);
+
+}  // namespace maslin::report
