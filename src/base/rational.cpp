@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numeric>
 
 namespace maslin {
 namespace {
@@ -14,7 +15,13 @@ constexpr Wide widest = (Wide{1} << 126) - 1 + (Wide{1} << 126);
 
 Wide magnitude(Wide a) { return a < 0 ? -a : a; }
 
+// Nearly every number of a kitchen fits into 64 bits, where division is several times faster.
 Wide common_divisor(Wide a, Wide b) {
+  constexpr Wide narrow = std::numeric_limits<std::uint64_t>::max();
+  if (a <= narrow && b <= narrow) {
+    return static_cast<Wide>(
+        std::gcd(static_cast<std::uint64_t>(a), static_cast<std::uint64_t>(b)));
+  }
   while (b != 0) {
     const Wide rest = a % b;
     a = b;
@@ -40,9 +47,9 @@ Rational::Rational(Wide numerator, Wide denominator) {
     numerator = -numerator;
     denominator = -denominator;
   }
-  const Wide divisor = common_divisor(magnitude(numerator), denominator);
-  numerator_ = numerator / divisor;
-  denominator_ = denominator / divisor;
+  const Wide divisor = denominator == 1 ? 1 : common_divisor(magnitude(numerator), denominator);
+  numerator_ = divisor == 1 ? numerator : numerator / divisor;
+  denominator_ = divisor == 1 ? denominator : denominator / divisor;
 }
 
 Rational Rational::undefined() { return {Wide{0}, Wide{0}}; }
@@ -126,6 +133,11 @@ Rational Rational::operator-() const {
 
 Rational operator+(const Rational& a, const Rational& b) {
   if (!a.is_defined() || !b.is_defined()) return Rational::undefined();
+  if (a.denominator_ == 1 && b.denominator_ == 1) {
+    Wide whole = 0;
+    if (__builtin_add_overflow(a.numerator_, b.numerator_, &whole)) return Rational::undefined();
+    return {whole, 1};
+  }
   const Wide divisor = common_divisor(a.denominator_, b.denominator_);
   const Wide a_factor = b.denominator_ / divisor;
   const Wide b_factor = a.denominator_ / divisor;

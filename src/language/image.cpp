@@ -167,7 +167,8 @@ void describe(Archive& a, Framework& x) {
 }
 template <class Archive>
 void describe(Archive& a, Program& x) {
-  pass_all(a, x.units, x.classes, x.ingredients, x.frameworks, x.classes_of, x.library_frameworks);
+  pass_all(a, x.units, x.classes, x.ingredients, x.frameworks, x.classes_of, x.library_frameworks,
+           x.library_ingredients);
 }
 
 template <class Archive, class T>

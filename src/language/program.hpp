@@ -277,7 +277,9 @@ struct Program {
   std::vector<Basket> baskets;
   std::vector<Kitchen> kitchens;
   std::vector<std::vector<bool>> classes_of;  // for each ingredient, whether it is of each class
-  std::size_t library_frameworks = 0;         // how many of the frameworks are the library's
+  // How many of the frameworks and ingredients are the library's: the build has checked those.
+  std::size_t library_frameworks = 0;
+  std::size_t library_ingredients = 0;
 
   const Unit& operator[](UnitId id) const { return units[id.index]; }
   const Class& operator[](ClassId id) const { return classes[id.index]; }

@@ -112,6 +112,7 @@ Resolved resolve_library(const Sources& sources, const std::deque<syntax::Syntax
   Resolved result;
   run(sources, library, result, diagnostics, true);
   result.program.library_frameworks = result.program.frameworks.size();
+  result.program.library_ingredients = result.program.ingredients.size();
   return result;
 }
 

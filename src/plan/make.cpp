@@ -51,7 +51,7 @@ Made make_plan(const language::Program& program, const Task& task, Diagnostics& 
   }
   Attempt attempt = attempt_plan(grounding, task);
   if (attempt.outcome == Outcome::planned) {
-    attempt.plan->use_up = what_would_use_up(grounding, task, *attempt.plan);
+    attempt.plan->use_up = what_would_use_up(grounding, task, attempt);
     made.plan = std::move(attempt.plan);
     return made;
   }

@@ -6,7 +6,6 @@
 #include <cmath>
 #include <vector>
 
-#include "plan/solve.hpp"
 #include "plan/weights.hpp"
 
 namespace maslin::plan {
@@ -43,13 +42,13 @@ std::string more_text(const blend::Grounding& grounding, const blend::Supply& su
 }  // namespace
 
 std::string what_would_use_up(const blend::Grounding& grounding, const Task& task,
-                              const Plan& plan) {
+                              const Attempt& attempt) {
+  const Plan& plan = *attempt.plan;
   if (task.aim.kind != AimKind::most) return {};
   Rational left;
   for (const Leftover& each : plan.verified.leftovers()) left += each.left.in_base();
   if (left <= little * plan.verified.prepared_total().in_base()) return {};
-  const Solved solved = solve_best(grounding, {});
-  const blend::Blend& blend = solved.blend;
+  const blend::Blend& blend = attempt.solved.blend;
   blend::LinearProgram program = blend.program;
   program.objectives = {{"more", blend::Direction::minimise, {}}};
   std::vector<std::pair<std::size_t, blend::ColumnIndex>> extras;

@@ -99,7 +99,8 @@ void figures(const Program& program, const Framework& framework, Diagnostics& di
 void compositions(const Program& program, Diagnostics& diagnostics) {
   // Tables round and measure by different methods; a few grams over are no mistake.
   const Rational most(Rational::Wide{103}, Rational::Wide{100});
-  for (const Ingredient& ingredient : program.ingredients) {
+  for (std::size_t i = program.library_ingredients; i < program.ingredients.size(); ++i) {
+    const Ingredient& ingredient = program.ingredients[i];
     const Rational least = science::total(ingredient.composition).low;
     if (least <= most) continue;
     diagnostics
