@@ -22,8 +22,8 @@ enum class Code : std::uint16_t {
 
 enum class Severity : std::uint8_t { error, warning };
 
-std::string_view name_of(Code code);      // as printed and as `explain` takes it
-std::string_view summary_of(Code code);   // one line
+std::string_view name_of(Code code);     // as printed and as `explain` takes it
+std::string_view summary_of(Code code);  // one line
 Severity severity_of(Code code);
 std::optional<Code> code_named(std::string_view name);
 const std::vector<Code>& all_codes();
@@ -53,12 +53,12 @@ struct Fix {
 
 struct Diagnostic {
   Code code{};
-  std::string message;              // what is wrong: lower-case start, no full stop
-  std::optional<Label> primary;     // none for what has no place in a text (a missing file)
-  std::vector<Label> because;       // the other places that contribute, nearest first
-  std::string why;                  // why it matters; may be empty
-  std::vector<std::string> mends;   // in words, best first
-  std::vector<Fix> fixes;           // as edits, best first
+  std::string message;             // what is wrong: lower-case start, no full stop
+  std::optional<Label> primary;    // none for what has no place in a text (a missing file)
+  std::vector<Label> because;      // the other places that contribute, nearest first
+  std::string why;                 // why it matters; may be empty
+  std::vector<std::string> mends;  // in words, best first
+  std::vector<Fix> fixes;          // as edits, best first
 
   Diagnostic& with_why(std::string text) & {
     why = std::move(text);

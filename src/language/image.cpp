@@ -162,8 +162,8 @@ void describe(Archive& a, Variant& x) {
 template <class Archive>
 void describe(Archive& a, Framework& x) {
   pass_all(a, x.name, x.title, x.version, x.status, x.status_source, x.shares, x.additions,
-           x.substitutions, x.limits, x.variants, x.mature, x.best_within, x.notes, x.sources, x.uncomputed,
-           x.refines, x.documentation, x.span, x.produce_span, x.poisoned);
+           x.substitutions, x.limits, x.variants, x.mature, x.best_within, x.notes, x.sources,
+           x.uncomputed, x.refines, x.documentation, x.span, x.produce_span, x.poisoned);
 }
 template <class Archive>
 void describe(Archive& a, Program& x) {

@@ -40,7 +40,7 @@ struct Taken {
   language::Origin origin{};
   std::optional<Rational> acidity;  // g of acetic acid per ml
   bool use_first = false;
-  Rational weight;                  // g, ready for the pan
+  Rational weight;  // g, ready for the pan
   Tool tool = Tool::scales;
   Rational amount;                  // g on the scales, ml in spoons, or pieces
   bool within_five_percent = true;  // whether the tool can meet what was worked out that closely
@@ -48,10 +48,10 @@ struct Taken {
 
 struct Draft {
   Task task;
-  std::vector<Taken> produce;      // by share
-  std::vector<Taken> additions;    // by addition
-  std::vector<Taken> substitutes;  // by substitution: donors that are not otherwise in the pan
-  std::vector<Rational> credits;   // by substitution, in g or ml of what is replaced
+  std::vector<Taken> produce;        // by share
+  std::vector<Taken> additions;      // by addition
+  std::vector<Taken> substitutes;    // by substitution: donors that are not otherwise in the pan
+  std::vector<Rational> credits;     // by substitution, in g or ml of what is replaced
   std::optional<Rational> finished;  // g to stop at; nothing where no limit says how far
 };
 

@@ -14,8 +14,8 @@ enum class Direction : std::uint8_t { nearest, up, down };
 
 struct Tooling {
   Tool tool = Tool::scales;
-  Rational step = 1;      // g, ml or pieces
-  Rational weight = 1;    // g of one g, one ml or one piece
+  Rational step = 1;    // g, ml or pieces
+  Rational weight = 1;  // g of one g, one ml or one piece
 };
 
 // Pieces where the framework counts; spoons where it says spoons, or where the scales are too

@@ -17,10 +17,9 @@ void append(std::string& text, std::size_t base, int power) {
   }
 }
 
-// No sensible quantity has such a power; a ridiculous product must not wrap round to a sensible one.
-std::int8_t bounded(int power) {
-  return static_cast<std::int8_t>(std::clamp(power, -100, 100));
-}
+// No sensible quantity has such a power; a ridiculous product must not wrap round to a sensible
+// one.
+std::int8_t bounded(int power) { return static_cast<std::int8_t>(std::clamp(power, -100, 100)); }
 
 }  // namespace
 

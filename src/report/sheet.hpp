@@ -19,7 +19,7 @@ struct Table {
 struct Section {
   std::string title;
   std::vector<std::string> paragraphs;
-  Table table;                     // may be empty
+  Table table;                      // may be empty
   std::vector<std::string> points;  // a list after the table
 };
 

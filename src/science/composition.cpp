@@ -23,13 +23,14 @@ struct AcidEquivalent {
 };
 // 60.052 * n / M, rounded to the milligram.
 constexpr AcidEquivalent equivalents[] = {
-    {Substance::citric_acid, 938}, {Substance::malic_acid, 896},  {Substance::tartaric_acid, 800},
-    {Substance::oxalic_acid, 1334}, {Substance::lactic_acid, 667}, {Substance::succinic_acid, 1017},
+    {Substance::citric_acid, 938},   {Substance::malic_acid, 896},
+    {Substance::tartaric_acid, 800}, {Substance::oxalic_acid, 1334},
+    {Substance::lactic_acid, 667},   {Substance::succinic_acid, 1017},
     {Substance::organic_acids, 900}, {Substance::acetic_acid, 1000}};
 
 constexpr std::initializer_list<Substance> fixed = {
-    Substance::citric_acid, Substance::malic_acid,    Substance::tartaric_acid,
-    Substance::oxalic_acid, Substance::lactic_acid,   Substance::succinic_acid,
+    Substance::citric_acid,  Substance::malic_acid,  Substance::tartaric_acid,
+    Substance::oxalic_acid,  Substance::lactic_acid, Substance::succinic_acid,
     Substance::organic_acids};
 
 Bounds sum(const Composition& composition, std::initializer_list<Substance> list) {
@@ -106,11 +107,11 @@ Bounds acidity_as_acetic(const Composition& composition) {
 }
 
 Bounds total(const Composition& composition) {
-  Bounds result = plus(sum(composition, {Substance::water, Substance::protein, Substance::fat,
-                                         Substance::fibre, Substance::starch, Substance::polyols,
-                                         Substance::acetic_acid, Substance::ash,
-                                         Substance::alcohol, Substance::salt}),
-                       fixed_acids(composition));
+  Bounds result =
+      plus(sum(composition, {Substance::water, Substance::protein, Substance::fat, Substance::fibre,
+                             Substance::starch, Substance::polyols, Substance::acetic_acid,
+                             Substance::ash, Substance::alcohol, Substance::salt}),
+           fixed_acids(composition));
   return plus(result, sugars(composition).value_or(Bounds{}));
 }
 

@@ -30,9 +30,9 @@ static_assert(sizeof(Node) == 16);
 
 // What the parser could not read, and what would have fitted there.
 struct Misfit {
-  std::uint32_t node = 0;    // the bad_item
-  std::uint32_t offset = 0;  // how far the best reading of it came
-  bool too_deep = false;     // brackets nested beyond the bound
+  std::uint32_t node = 0;                  // the bad_item
+  std::uint32_t offset = 0;                // how far the best reading of it came
+  bool too_deep = false;                   // brackets nested beyond the bound
   std::vector<std::string_view> keywords;  // keywords that would have fitted
   std::vector<std::string_view> others;    // everything else that would have: "a number"
 };
