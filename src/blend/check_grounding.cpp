@@ -143,7 +143,8 @@ class Checker {
   // What the cook brought and the framework has no place for is said, never silently left.
   void warn_about_strangers() {
     for (const language::Line& line : given_.basket.lines) {
-      if (fits_somewhere(line.ingredient)) continue;
+      // What was only to be bought is not lying about.
+      if (!line.weight || fits_somewhere(line.ingredient)) continue;
       diagnostics_
           .report(Code::fits_no_share, line.span,
                   fmt::format("{} fits nowhere in this framework, so it stays in the basket",
