@@ -243,7 +243,7 @@ class Rounder {
         room.low = (wanted_per(addition.range.low) - counted) / per_gram;
         room.high = smaller(room.high, (wanted_per(addition.range.high) - counted) / per_gram);
       }
-      measure_out(each, weight, addition, room);
+      measure_out(each, weight, addition, room, Role::addition);
       counted += each.weight * per_gram;
       decide(column, each.weight);
       if (each.weight.is_positive()) draft_.additions.push_back(each);
@@ -269,10 +269,12 @@ class Rounder {
   }
 
   void measure_out(Taken& each, const Rational& weight, const Addition& addition,
-                   const Bounds& room) const {
+                   const Bounds& room, Role role) const {
     const language::Ingredient& ingredient = program_[each.ingredient];
     const bool acid = language::is_acid_donor(program_, {each.ingredient, each.acidity});
-    const Direction direction = acid                                   ? Direction::up
+    // A donor that is put in for something else must suffice for it.
+    const bool donor = role == Role::substitute;
+    const Direction direction = acid || donor                          ? Direction::up
                                 : is_low_acid_produce(each.ingredient) ? Direction::down
                                                                        : Direction::nearest;
     const Tooling tooling = choose_tool(program_, tools_, ingredient, addition, weight);
@@ -292,7 +294,7 @@ class Rounder {
       for (const ColumnIndex column : columns_of(Role::substitute, i)) {
         Taken each = taken(column);
         measure_out(each, value(column), framework_.additions[substitution.addition],
-                    {0, left_of(column)});
+                    {0, left_of(column)}, Role::substitute);
         decide(column, each.weight);
         if (each.weight.is_positive()) draft_.substitutes.push_back(each);
       }
