@@ -163,9 +163,11 @@ std::string printable(std::string_view text) {
     }
     const bool direction = (code_point >= 0x202A && code_point <= 0x202E) ||
                            (code_point >= 0x2066 && code_point <= 0x2069);
+    const bool unseen = code_point == 0x200B || code_point == 0x2028 || code_point == 0x2029;
     if (code_point == '\t') {
       result += ' ';
-    } else if (code_point < 0x20 || (code_point >= 0x7f && code_point < 0xA0) || direction) {
+    } else if (code_point < 0x20 || (code_point >= 0x7f && code_point < 0xA0) || direction ||
+               unseen) {
       result += "�";
     } else {
       result += text.substr(i, static_cast<std::size_t>(length));

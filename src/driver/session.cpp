@@ -32,6 +32,7 @@ bool is_inside(const std::string& path, const std::string& folder) {
 struct NotText {
   std::uint32_t offset;
   std::string what;
+  std::string mend = "save it as plain text in UTF-8";
 };
 
 bool is_hidden(utf8proc_int32_t c) {
@@ -52,6 +53,9 @@ std::optional<NotText> find_not_text(std::string_view text) {
       const bool line_end =
           first == '\n' || (first == '\r' && i + 1 < text.size() && bytes[i + 1] == '\n');
       if (first != '\t' && !line_end) {
+        if (first == '\r') {
+          return NotText{offset, "half of a line end", "save it with the line ends of this system"};
+        }
         return NotText{offset, fmt::format("the control character {}", static_cast<int>(first))};
       }
       ++i;
@@ -62,7 +66,8 @@ std::optional<NotText> find_not_text(std::string_view text) {
         utf8proc_iterate(bytes + i, static_cast<utf8proc_ssize_t>(text.size() - i), &code_point);
     if (length <= 0) return NotText{offset, "a byte that is no UTF-8"};
     if (is_hidden(code_point) || (code_point >= 0x80 && code_point < 0xA0)) {
-      return NotText{offset, fmt::format("the invisible character U+{:04X}", code_point)};
+      return NotText{offset, fmt::format("the invisible character U+{:04X}", code_point),
+                     "delete it; it may have come with text copied from elsewhere"};
     }
     i += static_cast<std::size_t>(length);
   }
@@ -84,6 +89,19 @@ std::string reason_for(const ReadError& error) {
       break;
   }
   return error.reason;
+}
+
+std::string mend_for(const ReadError& error) {
+  switch (error.kind) {
+    case ReadError::Kind::missing:
+      return "look at its name, and at the folder it is in";
+    case ReadError::Kind::folder:
+      return "name the files in it";
+    case ReadError::Kind::too_large:
+      return "name a file of maslin text";
+    default:
+      return "see that it may be read";
+  }
 }
 
 }  // namespace
@@ -144,11 +162,9 @@ bool Session::load_file(const std::string& path, const std::string& shown, const
     const Code code = large ? Code::file_too_large : Code::unreadable_file;
     const std::string message =
         fmt::format("`{}` cannot be read: {}", shown, reason_for(text.error()));
-    if (user != nullptr) {
-      diagnostics_.report(code, *user, message);
-    } else {
-      diagnostics_.report_without_place(code, message);
-    }
+    auto& found = user != nullptr ? diagnostics_.report(code, *user, message)
+                                  : diagnostics_.report_without_place(code, message);
+    found.with_mend(mend_for(text.error()));
     seen_[path] = State::loaded;
     return false;
   }
@@ -173,7 +189,9 @@ void Session::take_text(const std::string& shown, std::string text, const std::s
                        kind != syntax::Kind::semicolon && kind != syntax::Kind::byte_order_mark);
   }
   if (!holds_something) {
-    diagnostics_.report(Code::empty_file, {id, 0, 0}, fmt::format("`{}` holds no statement", shown))
+    diagnostics_
+        .report(Code::empty_file, {id, 0, 0},
+                fmt::format("nothing is written in `{}`, apart from comments", shown))
         .with_mend("write a framework, a basket or a kitchen: `basket { onion 2 kg gross }`");
   }
   follow_uses(tree, path, root_folder);
@@ -186,7 +204,7 @@ bool Session::check_text(FileId file) {
       .report(Code::not_text, {file, wrong->offset, wrong->offset + 1},
               fmt::format("`{}` is not plain text: here stands {}", sources_.file(file).name(),
                           wrong->what))
-      .with_mend("save it as plain text in UTF-8");
+      .with_mend(wrong->mend);
   return false;
 }
 

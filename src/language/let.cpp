@@ -34,7 +34,8 @@ std::optional<Quantity> value_of_name(Context& context, View name) {
   named.used = true;
   if (named.in_progress) {
     context.report(Code::cyclic_value, name.span(), fmt::format("`{}` is made from itself", key))
-        .with_because(named.declaration.span(), "declared here");
+        .with_because(named.declaration.span(), "declared here")
+        .with_mend("write one of them as a plain quantity");
     named.failed = true;
     return std::nullopt;
   }
@@ -74,6 +75,9 @@ std::optional<Quantity> term_value(Context& context, View term) {
     if (!value) return std::nullopt;
     if (!result) {
       result = value;
+    } else if (divides && value->value.is_zero()) {
+      context.report(Code::bad_number, child.span(), "nothing can be divided by nought");
+      return std::nullopt;
     } else if (divides) {
       result = Quantity{result->value / value->value, result->dimension / value->dimension};
     } else {
@@ -99,22 +103,27 @@ std::optional<Quantity> evaluate(Context& context, View expression) {
       continue;
     }
     if (result->dimension != value->dimension) {
-      context.report(Code::wrong_dimension, child.span(),
-                     fmt::format("{} and {} cannot be {}", describe(result->dimension),
-                                 describe(value->dimension),
-                                 subtracts ? "taken from one another" : "added up"));
+      context
+          .report(Code::wrong_dimension, child.span(),
+                  fmt::format("{} and {} cannot be {}", describe(result->dimension),
+                              describe(value->dimension),
+                              subtracts ? "taken from one another" : "added up"))
+          .with_mend("give both the same kind of unit");
       return std::nullopt;
     }
     result->value = subtracts ? result->value - value->value : result->value + value->value;
   }
   if (result && !result->value.is_defined()) {
-    context.report(Code::number_too_large, expression.span(),
-                   "this value is too large, too fine, or divided by nothing");
+    context
+        .report(Code::number_too_large, expression.span(),
+                "this value is too large or too fine to reckon with exactly")
+        .with_mend("use fewer digits");
     return std::nullopt;
   }
   if (result && result->value.is_negative()) {
     context.report(Code::bad_number, expression.span(), "this value is less than nothing")
-        .with_why("nothing that is weighed or measured here can be negative");
+        .with_why("nothing that is weighed or measured here can be negative")
+        .with_mend("take the smaller from the larger");
     return std::nullopt;
   }
   return result;

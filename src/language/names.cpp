@@ -38,6 +38,11 @@ bool has_word(std::string_view name, std::string_view word) {
   return false;
 }
 
+bool is_last_word(std::string_view word, std::string_view name) {
+  return name.size() > word.size() + 1 && name.ends_with(word) &&
+         name[name.size() - word.size() - 1] == ' ';
+}
+
 bool is_quote(syntax::Kind kind) {
   return kind == syntax::Kind::string || kind == syntax::Kind::curly_string ||
          kind == syntax::Kind::unclosed_string;
@@ -109,6 +114,8 @@ std::vector<std::string> nearest(std::string_view unknown,
   for (const std::string_view name : known) {
     std::size_t distance = edit_distance(unknown, name, most);
     if (distance > most && has_word(name, wanted)) distance = most;
+    // `bramley apple` is some kind of `apple`.
+    if (is_last_word(name, wanted)) distance = 1;
     if (distance <= most) found.emplace_back(distance, std::string(name));
   }
   std::sort(found.begin(), found.end());

@@ -62,6 +62,7 @@ enum class Property : std::uint8_t {
   stability_index,
 };
 std::string_view name_of(Property property);
+std::vector<std::string_view> property_names();
 std::optional<Property> property_named(std::string_view name);
 
 enum class Comparison : std::uint8_t { at_most, at_least };

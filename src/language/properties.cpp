@@ -10,7 +10,7 @@ struct PropertyName {
   Property property;
   std::string_view name;
 };
-constexpr std::array<PropertyName, 11> property_names = {{
+constexpr std::array<PropertyName, 11> named_properties = {{
     {Property::ph, "pH"},
     {Property::acidity, "acidity"},
     {Property::acetic_acid, "acetic acid"},
@@ -27,14 +27,20 @@ constexpr std::array<PropertyName, 11> property_names = {{
 }  // namespace
 
 std::string_view name_of(Property property) {
-  for (const PropertyName& each : property_names) {
+  for (const PropertyName& each : named_properties) {
     if (each.property == property) return each.name;
   }
   return {};
 }
 
+std::vector<std::string_view> property_names() {
+  std::vector<std::string_view> names;
+  for (const PropertyName& each : named_properties) names.push_back(each.name);
+  return names;
+}
+
 std::optional<Property> property_named(std::string_view name) {
-  for (const PropertyName& each : property_names) {
+  for (const PropertyName& each : named_properties) {
     if (each.name == name) return each.property;
   }
   return std::nullopt;

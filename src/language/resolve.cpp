@@ -4,11 +4,14 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <sstream>
 
+#include "base/spelling.hpp"
 #include "language/context.hpp"
 #include "language/let.hpp"
 #include "language/membership.hpp"
 #include "language/resolve_parts.hpp"
+#include "syntax/words.hpp"
 
 namespace maslin::language {
 namespace {
@@ -123,6 +126,58 @@ void resolve(const Sources& sources, const std::deque<syntax::SyntaxTree>& user,
 
 namespace {
 
+// `PEAR` for `pear`: nothing else can be meant.
+std::optional<std::string> in_small_letters(const Context& context, const std::string& key) {
+  const std::string small = lower_case(key);
+  if (small == key || context.names.things.find(small) == nullptr) return std::nullopt;
+  return small;
+}
+
+bool is_of_class(const Program& program, std::size_t ingredient, ClassId id) {
+  return ingredient < program.classes_of.size() &&
+         id.index < program.classes_of[ingredient].size() &&
+         program.classes_of[ingredient][id.index];
+}
+
+// A class where one of it is meant, or one where its class is meant.
+void report_wrong_kind(Context& context, View name, const std::string& key, const Thing& thing) {
+  constexpr std::size_t offered = 4;
+  std::vector<std::string> others;
+  const Program& program = context.program;
+  if (thing.of_class.valid()) {
+    for (std::size_t i = 0; i < program.ingredients.size(); ++i) {
+      if (is_of_class(program, i, thing.of_class)) others.push_back(program.ingredients[i].name);
+    }
+  } else {
+    for (const ClassId id : program[thing.ingredient].parents) others.push_back(program[id].name);
+  }
+  const bool more = others.size() > offered;
+  if (more) others.resize(offered);
+  const std::string list = others.empty() ? "" : ": " + one_of(others) + (more ? ", or …" : "");
+  auto& found = context.report(
+      Code::wrong_kind, name.span(),
+      thing.of_class.valid()
+          ? fmt::format("`{}` is a class of ingredients, and one ingredient is meant here", key)
+          : fmt::format("`{}` is an ingredient, and a class is meant here", key));
+  found.with_mend(thing.of_class.valid() ? "name the one it is" + list : "name a class" + list);
+}
+
+// As it has to be written: in quotes where a word of it would end it.
+std::string written_name(const std::string& key) {
+  std::istringstream words(key);
+  for (std::string word; words >> word;) {
+    if (syntax::is_reserved(word)) return '"' + key + '"';
+  }
+  return key;
+}
+
+void offer(View name, const std::vector<std::string>& near, Diagnostic& found) {
+  found.with_mend(fmt::format("did you mean {}?", one_of(near)));
+  for (const std::string& each : near) {
+    found.with_fix({Fix::Kind::suggested, fmt::format("write `{}`", each), {{name.span(), each}}});
+  }
+}
+
 // The nearest names of the fitting kind; of one thing only its nearest name.
 std::vector<std::string> near_things(const Context& context, const std::string& key,
                                      Wanted wanted) {
@@ -160,14 +215,13 @@ std::optional<Thing> find_thing(Context& context, View name, Wanted wanted) {
     const bool fits =
         wanted == Wanted::anything || (wanted == Wanted::ingredient) == thing.ingredient.valid();
     if (fits) return thing;
-    context
-        .report(Code::wrong_kind, name.span(),
-                wanted == Wanted::ingredient
-                    ? fmt::format(
-                          "`{}` is a class of ingredients, and one ingredient is meant here", key)
-                    : fmt::format("`{}` is an ingredient, and a class is meant here", key))
-        .with_mend(wanted == Wanted::ingredient ? "name the one that is in the basket"
-                                                : "name a class");
+    report_wrong_kind(context, name, key, thing);
+    return std::nullopt;
+  }
+  if (const auto small = in_small_letters(context, key)) {
+    context.report(Code::unknown_name, name.span(), fmt::format("`{}` is not known", key))
+        .with_mend(fmt::format("names are written as they are declared: `{}`", *small))
+        .with_fix({Fix::Kind::safe, fmt::format("write `{}`", *small), {{name.span(), *small}}});
     return std::nullopt;
   }
   const auto near = near_things(context, key, wanted);
@@ -176,13 +230,12 @@ std::optional<Thing> find_thing(Context& context, View name, Wanted wanted) {
   auto& report = context.report(choice ? Code::ambiguous_name : Code::unknown_name, name.span(),
                                 choice ? fmt::format("`{}` could be several things", key)
                                        : fmt::format("nothing is known by the name `{}`", key));
-  if (near.empty()) {
-    report.with_mend(fmt::format("declare it: `ingredient {} is … {{ … }}`", key));
-    return std::nullopt;
-  }
-  report.with_mend(fmt::format("did you mean {}?", one_of(near)));
-  for (const std::string& each : near) {
-    report.with_fix({Fix::Kind::suggested, fmt::format("write `{}`", each), {{name.span(), each}}});
+  if (!near.empty()) {
+    offer(name, near, report);
+  } else if (const std::string_view home = syntax::home_of(key); !home.empty()) {
+    report.with_mend(fmt::format("`{}` belongs in {}", key, home));
+  } else {
+    report.with_mend(fmt::format("declare it: `ingredient {} is … {{ … }}`", written_name(key)));
   }
   return std::nullopt;
 }
@@ -232,10 +285,10 @@ std::string documentation_before(View file, View declaration) {
 }
 
 void report_duplicate(Context& context, Code code, std::string_view what, const std::string& name,
-                      Span again, Span first) {
+                      Span again, Span first, std::string_view mend) {
   context.report(code, again, fmt::format("{} `{}` is there twice", what, name))
       .with_because(first, "first here")
-      .with_mend("leave one out, or give it another name");
+      .with_mend(std::string(mend));
 }
 
 }  // namespace maslin::language

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Baskets, kitchens and the lines both are made of.
+// Baskets, and the lines that they and stores are made of.
 #include <fmt/format.h>
 
 #include "language/amounts.hpp"
@@ -13,19 +13,6 @@ using syntax::Kind;
 using syntax::View;
 
 const Rational exact_one(1);
-
-// The place right before a block's closing brace, or its end where that is missing.
-Span close_of(View block) {
-  Span span = block.span();
-  if (block.text().ends_with("}")) --span.end;
-  return {span.file, span.end, span.end};
-}
-
-std::string title_of(View declaration, std::string_view keyword) {
-  if (const View text = text_child(declaration)) return text_of(text);
-  if (const View name = declaration.child(Kind::name)) return normal_name(name);
-  return std::string(keyword);
-}
 
 // Names given to plain things in reports: "1 onion weighs about 110 g".
 std::string grams(const Rational& weight) { return weight.to_decimal(1) + " g"; }
@@ -50,6 +37,7 @@ class LineReader {
     } else if (const View amount = view_.child(Kind::amount)) {
       good = read_amount(amount, good) && good;
     }
+    good = !report_repeats() && good;
     for (const View clause : view_) good = read_clause(clause, good) && good;
     good = good && check_amount();
     if (!good) return std::nullopt;
@@ -58,6 +46,25 @@ class LineReader {
 
  private:
   const Ingredient& ingredient() const { return context_.program[line_.ingredient]; }
+
+  // Of two trims only one can be right.
+  bool report_repeats() {
+    bool any = false;
+    for (const Kind kind : {Kind::trim, Kind::spoiled, Kind::keep_back, Kind::at_most, Kind::packs,
+                            Kind::price, Kind::strength}) {
+      View first;
+      for (const View clause : view_) {
+        if (!clause.is(kind)) continue;
+        if (first) {
+          report_duplicate(context_, Code::duplicate, "the clause", std::string(clause.text()),
+                           clause.span(), first.span(), "leave one out");
+          any = true;
+        }
+        first = clause;
+      }
+    }
+    return any;
+  }
 
   // `2 kg onions`: how much stands before the name.
   bool report_unit_first(View counted, View name) {
@@ -82,12 +89,24 @@ class LineReader {
     return count_to_weight(*number, counted.span());
   }
 
+  void report_no_piece(Span span) {
+    const std::string& name = ingredient().name;
+    if (view_.has(Kind::counted)) {
+      context_
+          .report(Code::missing_piece, span, fmt::format("what one {} weighs is not known", name))
+          .with_mend(fmt::format("weigh them, and write the weight: `{} 1.4 kg`", name));
+      return;
+    }
+    context_
+        .report(Code::missing_unit, span,
+                fmt::format("`{}` has no unit, and what one {} weighs is not known",
+                            context_.sources.text(span), name))
+        .with_mend("write for example `1.4 kg`");
+  }
+
   bool count_to_weight(const Rational& number, Span span) {
     if (!ingredient().piece) {
-      context_
-          .report(Code::missing_piece, span,
-                  fmt::format("what one {} weighs is not known", ingredient().name))
-          .with_mend("weigh them, and write the weight");
+      report_no_piece(span);
       return false;
     }
     const Rational piece = middle(ingredient().piece->value);
@@ -139,7 +158,7 @@ class LineReader {
   std::optional<Rational> to_weight(const Measure& measure) {
     if (measure.dimension == dimensions::mass) return measure.value;
     if (measure.dimension == dimensions::volume) return volume_to_weight(measure);
-    expect_dimension(context_, measure, dimensions::mass, "how much there is", "1.4 kg");
+    expect_dimension(context_, measure, dimensions::mass, "what a line holds", "1.4 kg");
     return std::nullopt;
   }
 
@@ -188,8 +207,10 @@ class LineReader {
       case Kind::price:
         return known && read_weight_clause(clause);
       case Kind::at_least:
-        context_.report(Code::misplaced_clause, clause.span(),
-                        "a line says what there is, not what is wanted");
+        context_
+            .report(Code::misplaced_clause, clause.span(),
+                    "a line says what there is, not what is wanted")
+            .with_mend("leave it out; `use first` marks what should go into the pan soonest");
         return false;
       default:
         return true;
@@ -215,6 +236,10 @@ class LineReader {
         !expect_dimension(context_, *measure, dimensions::number, "a trim", "trim 34 %")) {
       return false;
     }
+    if (!measure->percent && measure->value >= exact_one) {
+      report_no_percent(context_, *measure, "trim 34 %");
+      return false;
+    }
     if (measure->value >= exact_one) {
       context_
           .report(Code::figure_out_of_range, measure->span,
@@ -232,7 +257,11 @@ class LineReader {
         !expect_dimension(context_, *measure, dimensions::number, "an acidity", "5 % acidity")) {
       return false;
     }
-    if (!measure->percent || !measure->value.is_positive() || measure->value > exact_one) {
+    if (!measure->percent) {
+      report_no_percent(context_, *measure, "5 % acidity");
+      return false;
+    }
+    if (!measure->value.is_positive() || measure->value > exact_one) {
       context_
           .report(Code::figure_out_of_range, measure->span,
                   "an acidity is a percentage between 0 and 100: grams in 100 ml")
@@ -280,17 +309,26 @@ class LineReader {
       return false;
     }
     if (line_.spoiled + line_.keep_back > *line_.weight) {
-      context_.report(Code::more_than_there_is, line_.amount_span,
-                      "more is spoiled or kept back than there is");
+      auto& found = context_.report(
+          Code::more_than_there_is, line_.amount_span,
+          fmt::format("{} is spoiled or kept back of {}", grams(line_.spoiled + line_.keep_back),
+                      grams(*line_.weight)));
+      for (const Kind kind : {Kind::spoiled, Kind::keep_back}) {
+        if (const View clause = view_.child(kind)) found.with_because(clause.span(), "");
+      }
+      found.with_mend("the weight on the line is everything, with what is spoiled or kept back");
       return false;
     }
     return check_strength();
   }
 
   bool check_purchase() {
-    if (line_.trim || line_.spoiled.is_positive() || line_.keep_back.is_positive()) {
-      context_.report(Code::misplaced_clause, view_.span(),
-                      "what is only to be bought has no trim, spoilage or rest to keep yet");
+    for (const Kind kind : {Kind::trim, Kind::spoiled, Kind::keep_back}) {
+      if (!view_.has(kind)) continue;
+      context_
+          .report(Code::misplaced_clause, view_.child(kind).span(),
+                  "what is only to be bought has no trim, spoilage or rest to keep yet")
+          .with_mend("leave it out until it is bought and weighed");
       return false;
     }
     return check_strength();
@@ -313,129 +351,19 @@ class LineReader {
   Line line_;
 };
 
-class KitchenReader {
- public:
-  KitchenReader(Context& context, Kitchen& result) : context_(context), result_(result) {}
-
-  void read(View block) {
-    for (const View statement : block) read_statement(statement);
-  }
-
- private:
-  std::optional<Rational> plain(View quantity, const Dimension& dimension, std::string_view what,
-                                std::string_view example) {
-    auto value = read_plain(context_, quantity, dimension, what, example);
-    if (!value) result_.poisoned = true;
-    return value;
-  }
-
-  void read_statement(View statement) {
-    const View quantity = statement.child(Kind::quantity);
-    switch (statement.kind()) {
-      case Kind::pan:
-        read_pan(statement);
-        break;
-      case Kind::hob:
-        (void)plain(quantity, dimensions::power, "the power of a hob", "2.4 kW");
-        later("how long to boil down on this hob", statement);
-        break;
-      case Kind::altitude:
-        if (const auto metres =
-                plain(quantity, dimensions::length, "an altitude", "altitude 140 m")) {
-          result_.altitude = Length(*metres);
-        }
-        later("boiling at this altitude", statement);
-        break;
-      case Kind::scales:
-        read_scales(statement);
-        break;
-      case Kind::spoons:
-        read_spoons(statement);
-        break;
-      case Kind::jars:
-        read_jars(statement);
-        break;
-      case Kind::store:
-        read_store(statement);
-        break;
-      case Kind::law:
-        result_.law = text_of(text_child(statement));
-        later("what the law of the place asks", statement);
-        break;
-      case Kind::bad_item:
-        result_.poisoned = true;
-        break;
-      default:
-        break;
-    }
-  }
-
-  void later(std::string what, View statement) {
-    result_.uncomputed.push_back({std::move(what), statement.span()});
-  }
-
-  void read_pan(View statement) {
-    const auto volume =
-        plain(statement.child(Kind::quantity), dimensions::volume, "what a pan holds", "pan 9 l");
-    if (volume) result_.pan = Volume(*volume);
-    if (const View across = statement.child(Kind::across)) {
-      (void)plain(across.child(Kind::quantity), dimensions::length, "a width", "30 cm across");
-    }
-    if (const View weighs = statement.child(Kind::weighs)) {
-      (void)plain(weighs.child(Kind::quantity), dimensions::mass, "a weight", "weighs 2.1 kg");
-    }
-    later("whether it fits the pan, and in how many boils", statement);
-  }
-
-  void read_scales(View statement) {
-    const auto step = plain(statement.child(Kind::quantity), dimensions::mass,
-                            "what scales weigh to", "scales to 5 g");
-    if (step && !step->is_positive()) {
-      context_.report(Code::bad_number, statement.span(), "scales cannot weigh to nothing");
-      result_.poisoned = true;
-    } else if (step) {
-      result_.scale_step = Mass(*step);
-    }
-    if (const View limit = statement.child(Kind::scale_limit)) {
-      const auto most = plain(limit.child(Kind::quantity), dimensions::mass,
-                              "the most that scales carry", "up to 5 kg");
-      if (most) result_.scale_limit = Mass(*most);
-    }
-  }
-
-  void read_spoons(View statement) {
-    const auto step =
-        plain(statement.child(Kind::quantity), dimensions::volume, "a spoon", "spoons to 1/4 tsp");
-    if (step && step->is_positive()) result_.spoon_step = Volume(*step);
-  }
-
-  void read_jars(View statement) {
-    for (const View jar : statement) {
-      if (!jar.is(Kind::jar_count)) continue;
-      (void)read_number(context_, number_child(jar));
-      (void)plain(jar.child(Kind::quantity), dimensions::volume, "what a jar holds", "282 ml");
-    }
-    later("which jars it fills", statement);
-  }
-
-  void read_store(View statement) {
-    result_.store_close = close_of(statement.child(Kind::basket_block));
-    for (const View child : statement.child(Kind::basket_block)) {
-      if (child.is(Kind::bad_item)) result_.poisoned = true;
-      if (!child.is(Kind::basket_line)) continue;
-      if (auto line = resolve_line(context_, child)) {
-        result_.store.push_back(std::move(*line));
-      } else {
-        result_.poisoned = true;
-      }
-    }
-  }
-
-  Context& context_;
-  Kitchen& result_;
-};
-
 }  // namespace
+
+Span close_of(View block) {
+  Span span = block.span();
+  if (block.text().ends_with("}")) --span.end;
+  return {span.file, span.end, span.end};
+}
+
+std::string title_of(View declaration, std::string_view keyword) {
+  if (const View text = text_child(declaration)) return text_of(text);
+  if (const View name = declaration.child(Kind::name)) return normal_name(name);
+  return std::string(keyword);
+}
 
 std::optional<Line> resolve_line(Context& context, View line) {
   return LineReader(context, line).read();
@@ -446,8 +374,7 @@ void resolve_basket(Context& context, View declaration, Basket& result) {
   result.span = declaration.child(Kind::keyword).span();
   const View block = declaration.child(Kind::basket_block);
   result.close = close_of(block);
-  const std::string_view before =
-      declaration.tree().text.substr(0, result.close.begin);
+  const std::string_view before = declaration.tree().text.substr(0, result.close.begin);
   const std::size_t last = before.find_last_not_of(" \t");
   result.close_on_own_line = last != std::string_view::npos && before[last] == '\n';
   for (const View child : declaration.child(Kind::basket_block)) {
@@ -459,12 +386,6 @@ void resolve_basket(Context& context, View declaration, Basket& result) {
       result.poisoned = true;
     }
   }
-}
-
-void resolve_kitchen(Context& context, View declaration, Kitchen& result) {
-  result.name = title_of(declaration, "kitchen");
-  result.span = declaration.child(Kind::keyword).span();
-  KitchenReader(context, result).read(declaration.child(Kind::kitchen_block));
 }
 
 void check_names_within(Context& context, View declaration) {

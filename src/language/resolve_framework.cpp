@@ -15,20 +15,6 @@ using syntax::View;
 
 const Rational kilogram(1000);  // g
 
-// What a measure says it is a share of, or per.
-std::optional<Whole> read_whole(Context& context, const Measure& measure) {
-  if (!measure.whole) return Whole::none;
-  const std::string name = normal_name(measure.whole.child(Kind::name));
-  if (name == "prepared produce" || name == "produce") return Whole::prepared_produce;
-  if (name == "finished product" || name == "finished") return Whole::finished_product;
-  if (name == "volatile matter") return Whole::volatile_matter;
-  context
-      .report(Code::unknown_whole, measure.whole.span(),
-              fmt::format("`{}` is nothing that a share can be taken of", name))
-      .with_mend("write `of prepared produce` or `of finished product`");
-  return std::nullopt;
-}
-
 bool refuse_other_basis(Context& context, const Measure& measure, std::string_view where) {
   const auto whole = read_whole(context, measure);
   if (!whole) return true;
@@ -45,17 +31,9 @@ std::optional<Bounds> closed(const MeasureRange& range, const Rational& low, con
   return Bounds{range.has_low ? range.bounds.low : low, range.has_high ? range.bounds.high : high};
 }
 
-bool is_share(Context& context, const Measure& measure, std::string_view example) {
-  if (!expect_dimension(context, measure, dimensions::number, "a share", example)) return false;
-  if (measure.percent || measure.has_per || measure.computed) return true;
-  context
-      .report(Code::missing_unit, measure.span,
-              fmt::format("`{}` has no %", context.sources.text(measure.span)))
-      .with_mend(fmt::format("write for example `{}`", example))
-      .with_fix({Fix::Kind::suggested,
-                 "put a % behind it",
-                 {{{measure.span.file, measure.span.end, measure.span.end}, " %"}}});
-  return false;
+// By whatever name.
+bool is_same(const Target& a, const Target& b) {
+  return a.ingredient == b.ingredient && a.of_class == b.of_class;
 }
 
 void narrow(Context& context, View statement, Target& target) {
@@ -78,7 +56,8 @@ void check_preferred(Context& context, View statement, const std::optional<Ratio
   context
       .report(Code::prefer_outside, statement.child(Kind::prefer).span(),
               "what is preferred lies outside the range")
-      .with_because(statement.child(Kind::range).span(), "the range");
+      .with_because(statement.child(Kind::range).span(), "the range")
+      .with_mend("prefer something inside the range, or widen it");
 }
 
 bool read_share(Context& context, View statement, Framework& result) {
@@ -96,15 +75,16 @@ bool read_share(Context& context, View statement, Framework& result) {
   share.span = statement.span();
   share.range_span = range->span;
   if (share.range.high > Rational(1)) {
-    context.report(Code::figure_out_of_range, range->span, "no share can be more than 100 %");
+    context.report(Code::figure_out_of_range, range->span, "no share can be more than 100 %")
+        .with_mend("100 % is all of the produce");
     return false;
   }
   share.prefer = read_preferred_share(context, statement);
   check_preferred(context, statement, share.prefer, share.range);
   for (const Share& other : result.shares) {
-    if (other.target.name != share.target.name) continue;
+    if (!is_same(other.target, share.target)) continue;
     report_duplicate(context, Code::duplicate, "the share of", share.target.name, share.target.span,
-                     other.target.span);
+                     other.target.span, "leave one out");
     return false;
   }
   result.shares.push_back(std::move(share));
@@ -131,7 +111,9 @@ std::optional<PerKilogram> per_kilogram_form(Context& context, const Measure& me
     if (measure.whole) return PerKilogram{Measured::by_weight, kilogram};
     context.report(Code::percent_of_what, measure.span, "this percentage does not say of what")
         .with_why("of the prepared produce and of the finished product are very different weights")
-        .with_mend("write `2.25 % of prepared produce`, or a weight per kilogram: `22 g`")
+        .with_mend(fmt::format(
+            "write `{} of prepared produce`, or the weight for each kilogram of it: `{} g`",
+            context.sources.text(measure.span), (measure.value * kilogram).to_decimal(1)))
         .with_fix(
             {Fix::Kind::suggested,
              "say of prepared produce",
@@ -152,8 +134,10 @@ std::optional<Rational> read_strength(Context& context, View strength) {
   const auto measure = read_measure(context, strength.child(Kind::measure));
   if (!measure || !is_share(context, *measure, "5 % acidity")) return std::nullopt;
   if (!measure->value.is_positive() || measure->value > Rational(1)) {
-    context.report(Code::figure_out_of_range, measure->span,
-                   "an acidity lies between 0 and 100 g in 100 ml");
+    context
+        .report(Code::figure_out_of_range, measure->span,
+                "an acidity lies between 0 and 100 g in 100 ml")
+        .with_mend("write it as on the bottle: `5 % acidity`");
     return std::nullopt;
   }
   return measure->value;  // g per 100 ml as a percentage: g per ml
@@ -168,8 +152,11 @@ void read_preferred_amount(Context& context, View statement, const PerKilogram& 
   const auto preferred = per_kilogram_form(context, *measure);
   if (!preferred) return;
   if (preferred->measured != form.measured) {
-    context.report(Code::wrong_dimension, measure->span,
-                   "what is preferred is not measured as the range is");
+    context
+        .report(Code::wrong_dimension, measure->span,
+                "what is preferred is not measured as the range is")
+        .with_because(statement.child(Kind::range).span(), "the range")
+        .with_mend("measure both by weight, or both by volume");
     return;
   }
   addition.prefer = measure->value * preferred->factor;
@@ -199,9 +186,9 @@ bool read_addition(Context& context, View statement, Framework& result) {
   addition.strength = read_strength(context, statement.child(Kind::strength));
   read_preferred_amount(context, statement, *form, addition);
   for (const Addition& other : result.additions) {
-    if (other.target.name != addition.target.name) continue;
+    if (!is_same(other.target, addition.target)) continue;
     report_duplicate(context, Code::duplicate, "the addition of", addition.target.name,
-                     addition.target.span, other.target.span);
+                     addition.target.span, other.target.span, "leave one out");
     return false;
   }
   result.additions.push_back(std::move(addition));
@@ -235,8 +222,10 @@ bool read_substitution(Context& context, View statement, Framework& result) {
   const std::string by = normal_name(statement.child(Kind::property).text());
   const auto property = property_named(by);
   if (!property) {
-    context.report(Code::unknown_property, statement.child(Kind::property).span(),
-                   fmt::format("nothing is exchanged by `{}`", by));
+    context
+        .report(Code::unknown_property, statement.child(Kind::property).span(),
+                fmt::format("nothing is exchanged by `{}`", by))
+        .with_mend("one of sugars, acidity, acetic acid, salt, soluble solids, weight");
     return false;
   }
   substitution.by = *property;
@@ -256,80 +245,10 @@ bool read_substitution(Context& context, View statement, Framework& result) {
   return true;
 }
 
-bool read_limit_range(Context& context, View statement, Limit& limit, Measure& first) {
-  if (const View comparison = statement.child(Kind::comparison)) {
-    const auto measure = read_measure(context, statement.child(Kind::measure));
-    if (!measure) return false;
-    const std::string_view sign = comparison.text();
-    const bool at_most = sign.starts_with("<") || sign == "≤";
-    const bool at_least = sign.starts_with(">") || sign == "≥";
-    if (sign == "<" || sign == ">" || sign == "=") {
-      const std::string better = sign == ">" ? ">=" : "<=";
-      context
-          .report(Code::comparison_sign, comparison.span(),
-                  fmt::format("a limit is written with `<=` or `>=`, not `{}`", sign))
-          .with_fix({sign == "=" ? Fix::Kind::suggested : Fix::Kind::safe,
-                     "write `" + better + "`",
-                     {{comparison.span(), better}}});
-    }
-    limit.has_high = at_most || sign == "=";
-    limit.has_low = at_least || sign == "=";
-    limit.range = Bounds::exactly(measure->value);
-    first = *measure;
-    return true;
-  }
-  const auto range = read_range(context, statement.child(Kind::range));
-  if (!range) return false;
-  limit.range = range->bounds;
-  limit.has_low = range->has_low;
-  limit.has_high = range->has_high;
-  first = range->first;
-  return true;
-}
-
-// Figures with a scale of their own; all others are shares by weight.
-bool has_own_scale(Property property) {
-  return property == Property::ph || property == Property::water_activity ||
-         property == Property::stability_index;
-}
-
-bool read_limit(Context& context, View statement, Framework& result) {
-  Limit limit;
-  limit.span = statement.span();
-  const View figure = statement.child(Kind::figure);
-  const std::string name = normal_name(figure.text());
-  limit.property = property_named(name);
-  if (!limit.property) {
-    auto target = resolve_target(context, figure, Wanted::anything);
-    if (!target) return false;
-    limit.share_of = std::move(*target);
-  }
-  Measure first;
-  if (!read_limit_range(context, statement, limit, first)) return false;
-  if (limit.property && has_own_scale(*limit.property)) {
-    if (!expect_dimension(context, first, dimensions::number, "this limit", "pH <= 4.0")) {
-      return false;
-    }
-  } else if (!is_share(context, first, "45 % of prepared produce")) {
-    return false;
-  }
-  const auto whole = read_whole(context, first);
-  if (!whole) return false;
-  limit.whole = *whole;
-  const bool needs_whole = !limit.property || *limit.property == Property::acetic_acid ||
-                           *limit.property == Property::acidity;
-  if (needs_whole && limit.whole == Whole::none) {
-    context.report(Code::percent_of_what, first.span, "this limit does not say of what")
-        .with_mend("end it with `of prepared produce` or `of finished product`");
-    return false;
-  }
-  result.limits.push_back(std::move(limit));
-  return true;
-}
-
 std::optional<Range<Duration>> read_duration(Context& context, View statement) {
   const auto range = read_range(context, statement.child(Kind::range));
-  if (!range || !expect_dimension(context, range->first, dimensions::time, "this", "8 weeks")) {
+  if (!range ||
+      !expect_dimension(context, range->first, dimensions::time, "what stands here", "8 weeks")) {
     return std::nullopt;
   }
   const Bounds bounds{range->has_low ? range->bounds.low : Rational(0),
@@ -358,8 +277,7 @@ void read_basis(Context& context, View statement) {
 // Every name inside that is meant to be an ingredient or a class, wherever it stands.
 void check_part_names(Context& context, View part) {
   for (const View child : part) {
-    const bool names_a_part =
-        part.is(Kind::stage) || part.is(Kind::whole);
+    const bool names_a_part = part.is(Kind::stage) || part.is(Kind::whole);
     if (child.is(Kind::name) && !names_a_part) {
       (void)find_thing(context, child, Wanted::anything);
     } else if (!child.is(Kind::bad_item)) {
@@ -379,6 +297,7 @@ class FrameworkReader {
   FrameworkReader(Context& context, Framework& result) : context_(context), result_(result) {}
 
   void read(View block) {
+    report_repeats(block);
     for (const View statement : block) read_simple(statement);
     for (const View statement : block) {
       if (statement.is(Kind::per_kilogram)) each(statement, Kind::addition_block);
@@ -390,6 +309,25 @@ class FrameworkReader {
   }
 
  private:
+  // What can only be said once.
+  void report_repeats(View block) {
+    constexpr Kind once[] = {Kind::title,  Kind::version,     Kind::status,  Kind::basis,
+                             Kind::mature, Kind::best_within, Kind::produce, Kind::per_kilogram};
+    for (const Kind kind : once) {
+      View first;
+      for (const View statement : block) {
+        if (!statement.is(kind)) continue;
+        const View word = statement.child(Kind::keyword);
+        if (first) {
+          report_duplicate(context_, Code::duplicate, "the statement", std::string(word.text()),
+                           word.span(), first.span(), "leave one out, or put both into one");
+        } else {
+          first = word;
+        }
+      }
+    }
+  }
+
   void read_simple(View statement) {
     switch (statement.kind()) {
       case Kind::title:
@@ -482,6 +420,19 @@ class FrameworkReader {
   Framework& result_;
 };
 
+void report_unknown_framework(Context& context, View name) {
+  const std::string wanted = normal_name(name);
+  auto& found = context.report(Code::unknown_name, name.span(),
+                               fmt::format("no framework is named `{}`", wanted));
+  const auto near = nearest(wanted, context.names.frameworks.all(), 1);
+  if (near.empty()) {
+    found.with_mend("`maslin explain frameworks` lists those of the library");
+    return;
+  }
+  found.with_mend(fmt::format("did you mean `{}`?", near[0]));
+  found.with_fix({Fix::Kind::suggested, "write `" + near[0] + "`", {{name.span(), near[0]}}});
+}
+
 }  // namespace
 
 void declare_frameworks(Context& context, View file) {
@@ -506,8 +457,7 @@ void resolve_framework(Context& context, View declaration, Framework& result) {
     const View name = refines.child(Kind::name);
     const auto* parent = context.names.frameworks.find(normal_name(name));
     if (parent == nullptr) {
-      context.report(Code::unknown_name, name.span(),
-                     fmt::format("no framework is named `{}`", normal_name(name)));
+      report_unknown_framework(context, name);
       result.poisoned = true;
     } else {
       result.refines = parent->value;

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "language/context.hpp"
+#include "language/values.hpp"
 
 namespace maslin::language {
 
@@ -21,8 +22,20 @@ void resolve_basket(Context& context, syntax::View declaration, Basket& result);
 void resolve_kitchen(Context& context, syntax::View declaration, Kitchen& result);
 // A line of a basket or a store; nothing after a report.
 std::optional<Line> resolve_line(Context& context, syntax::View line);
+// The place right before a block's closing brace, or its end where that is missing.
+Span close_of(syntax::View block);
+// What a basket or kitchen is called; its keyword where nothing is said.
+std::string title_of(syntax::View declaration, std::string_view keyword);
 // Batches, standards and routes: their names and quantities, for now.
 void check_names_within(Context& context, syntax::View declaration);
+
+// What a measure says it is a share of, or per.
+std::optional<Whole> read_whole(Context& context, const Measure& measure);
+// Whether a measure is a percentage, or one quantity per another.
+bool is_share(Context& context, const Measure& measure, std::string_view example);
+void report_no_percent(Context& context, const Measure& measure, std::string_view example);
+// False after a report.
+bool read_limit(Context& context, syntax::View statement, Framework& result);
 
 std::vector<Target> resolve_targets(Context& context, syntax::View parent, Wanted wanted);
 std::optional<Target> resolve_target(Context& context, syntax::View name, Wanted wanted);
@@ -31,6 +44,7 @@ std::optional<Target> resolve_target(Context& context, syntax::View name, Wanted
 std::string documentation_before(syntax::View file, syntax::View declaration);
 
 void report_duplicate(Context& context, Code code, std::string_view what, const std::string& name,
-                      Span again, Span first);
+                      Span again, Span first,
+                      std::string_view mend = "leave one out, or give it another name");
 
 }  // namespace maslin::language

@@ -84,8 +84,20 @@ std::optional<Figure> read_figure(Context& context, View range, const FigureForm
 
 bool within(Context& context, const Figure& figure, const Rational& most, std::string_view what) {
   if (figure.value.high <= most) return true;
-  context.report(Code::figure_out_of_range, figure.span,
-                 fmt::format("{} cannot be more than {}", what, most.to_decimal(2)));
+  const std::string limit = most == Rational(1) ? "100 %" : most.to_decimal(2);
+  auto& found = context.report(Code::figure_out_of_range, figure.span,
+                               fmt::format("{} cannot be more than {}", what, limit));
+  if (most != Rational(1)) {
+    found.with_mend("look the figure up again");
+    return false;
+  }
+  const Span after{figure.span.file, figure.span.end, figure.span.end};
+  if (context.sources.text(figure.span).find('%') == std::string_view::npos) {
+    found.with_mend("put a % behind it, if that was meant");
+    found.with_fix({Fix::Kind::suggested, "put a % behind it", {{after, " %"}}});
+  } else {
+    found.with_mend("look the figure up again");
+  }
   return false;
 }
 

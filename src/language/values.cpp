@@ -73,6 +73,8 @@ void report_bad_number(Context& context, View view) {
       found.with_mend(
           fmt::format("write `{}`, or leave the comma out if thousands were meant", with_point));
       found.with_fix({Fix::Kind::suggested, "use a decimal point", {{span, with_point}}});
+    } else {
+      found.with_mend("leave the commas out");
     }
     return;
   }
@@ -83,7 +85,8 @@ void report_bad_number(Context& context, View view) {
   }
   if (text.front() == '-') {
     context.report(Code::bad_number, span, fmt::format("`{}` is less than nothing", text))
-        .with_why("nothing that is weighed or measured here can be negative");
+        .with_why("nothing that is weighed or measured here can be negative")
+        .with_mend("leave the minus out if it was meant as a dash");
     return;
   }
   context.report(Code::bad_number, span, fmt::format("`{}` is not a number written out", text))
@@ -92,12 +95,31 @@ void report_bad_number(Context& context, View view) {
 
 std::string unit_name(View view) { return normal_name(view.text()); }
 
+// `lb4oz` as `lb 4 oz`.
+std::string with_gaps(std::string_view text) {
+  std::string result;
+  const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (i > 0 && is_digit(text[i]) != is_digit(text[i - 1])) result += ' ';
+    result += text[i];
+  }
+  return result;
+}
+
 void report_unknown_unit(Context& context, View view) {
   const std::string name = unit_name(view);
   auto& found = context.report(Code::unknown_unit, view.span(),
                                fmt::format("`{}` is not a unit known here", name));
+  if (const std::string parted = with_gaps(view.text()); parted != view.text()) {
+    found.with_mend(fmt::format("write `{}` if that was meant", parted));
+    found.with_fix({Fix::Kind::suggested, "put spaces between", {{view.span(), parted}}});
+    return;
+  }
   const auto near = nearest(name, context.names.units.all(), 2);
-  if (near.empty()) return;
+  if (near.empty()) {
+    found.with_mend("`maslin explain units` lists them");
+    return;
+  }
   found.with_mend(fmt::format("did you mean {}?", one_of(near)));
   found.with_fix({Fix::Kind::suggested, "write `" + near[0] + "`", {{view.span(), near[0]}}});
 }
@@ -155,6 +177,27 @@ std::vector<CompoundPart> parts_of(View quantity) {
   return parts;
 }
 
+// `1 kg 200 g` is plainly 1.2 kg; of two different kinds nothing is plain.
+void report_compound(Context& context, const Measure& measure, const Rational& more,
+                     const Unit& second, const CompoundPart& part) {
+  const Unit& first = context.program[measure.unit];
+  auto& found = context.report(
+      Code::compound_unit, part.number.span(),
+      fmt::format("`{}` and `{}` do not make one quantity", first.name, second.name));
+  found.with_why("only lb with oz and h with min are written together");
+  const Rational sum = (measure.value + more) / first.factor;
+  const std::string digits = sum.to_decimal(3);
+  const auto same = Rational::from_decimal(digits);
+  if (first.dimension != second.dimension || !same || *same != sum) {
+    found.with_mend("write one number and one unit");
+    return;
+  }
+  const std::string whole = digits + " " + first.name;
+  found.with_fix({Fix::Kind::safe,
+                  "write `" + whole + "`",
+                  {{joined(measure.span, part.unit.span()), whole}}});
+}
+
 bool read_part(Context& context, const CompoundPart& part, Measure& measure) {
   const auto number = read_number(context, part.number);
   // A unit is looked at even where the number is wrong: both are told in one run.
@@ -170,12 +213,7 @@ bool read_part(Context& context, const CompoundPart& part, Measure& measure) {
   }
   const Unit& found = context.program[*unit];
   if (measure.unit.valid() && !is_compound(context.program[measure.unit], found)) {
-    context
-        .report(Code::compound_unit, part.number.span(),
-                fmt::format("`{}` and `{}` do not make one quantity",
-                            context.program[measure.unit].name, found.name))
-        .with_why("only lb with oz and h with min are written together")
-        .with_mend("write one number and one unit");
+    report_compound(context, measure, *number * found.factor, found, part);
     return false;
   }
   measure.value += *number * found.factor;
@@ -284,11 +322,13 @@ std::optional<Rational> read_number(Context& context, View view) {
   }
   const auto value = number_value(view.text());
   if (!value) {
-    context.report(Code::number_too_large, view.span(), "this number has more than 18 digits");
+    context.report(Code::number_too_large, view.span(), "this number has more than 18 digits")
+        .with_mend("write fewer digits, or a larger unit");
     return std::nullopt;
   }
   if (!value->is_defined()) {
-    context.report(Code::bad_number, view.span(), "a fraction of noughts is no number");
+    context.report(Code::bad_number, view.span(), "nothing can be divided by nought")
+        .with_mend("write how much there is: `1/2`");
     return std::nullopt;
   }
   return value;
@@ -385,11 +425,14 @@ bool expect_dimension(Context& context, const Measure& measure, const Dimension&
                       std::string_view what, std::string_view example) {
   if (measure.dimension == wanted) return true;
   const bool bare = !measure.unit.valid() && measure.dimension.is_number() && !measure.has_per;
+  const bool share = example.find('%') != std::string_view::npos;
   auto& found = context.report(
       bare ? Code::missing_unit : Code::wrong_dimension, measure.span,
-      bare ? fmt::format("`{}` has no unit", context.sources.text(measure.span))
-           : fmt::format("{} is {}, but `{}` is {}", what, describe(wanted),
-                         context.sources.text(measure.span), describe(measure.dimension)));
+      bare
+          ? fmt::format("`{}` has no unit", context.sources.text(measure.span))
+          : fmt::format("{} is {}, but `{}` is {}", what, share ? "a percentage" : describe(wanted),
+                        context.sources.text(measure.span),
+                        measure.percent ? "a percentage" : describe(measure.dimension)));
   found.with_mend(fmt::format("write for example `{}`", example));
   return false;
 }

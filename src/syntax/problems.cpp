@@ -5,46 +5,23 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <string>
 #include <vector>
 
-#include "base/spelling.hpp"
+#include "syntax/words.hpp"
 
 namespace maslin::syntax {
 namespace {
 
-// Where a statement that begins with this word belongs.
-struct Home {
-  std::string_view word;
-  std::string_view block;
-};
-constexpr Home homes[] = {
-    {"produce", "a framework"},   {"substitute", "a framework"}, {"limits", "a framework"},
-    {"method", "a framework"},    {"taste", "a framework"},      {"title", "a framework"},
-    {"status", "a framework"},    {"basis", "a framework"},      {"mature", "a framework"},
-    {"per", "a framework"},       {"best", "a framework"},       {"once", "a framework"},
-    {"pan", "a kitchen"},         {"hob", "a kitchen"},          {"scales", "a kitchen"},
-    {"spoons", "a kitchen"},      {"jars", "a kitchen"},         {"store", "a kitchen"},
-    {"law", "a kitchen"},         {"altitude", "a kitchen"},     {"stage", "a method"},
-    {"fill", "a method"},         {"add", "a stage"},            {"simmer", "a stage"},
-    {"reduce", "a stage"},        {"soak", "a stage"},           {"composition", "an ingredient"},
-    {"edible", "an ingredient"},  {"pH", "an ingredient"},       {"allergen", "an ingredient"},
-    {"boil", "a batch or stage"}, {"used", "a boil"},            {"reading", "a boil"},
-    {"filled", "a boil"}};
-
-constexpr std::array<std::string_view, 14> reserved = {
-    "of", "for", "by",    "in",      "as",    "is",   "at",
-    "to", "from", "where", "refines", "until", "only", "version"};
-
 constexpr std::size_t most_misfits = 100;
-
-bool is_reserved(std::string_view word) {
-  return std::find(reserved.begin(), reserved.end(), word) != reserved.end();
-}
 
 bool is_leaf(const SyntaxTree& tree, std::uint32_t index) {
   return tree.nodes[index].next == index + 1;
 }
+
+bool is_blank(char c) { return c == ' ' || c == '\t'; }
+bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 bool is_trivia(Kind kind) {
   return kind == Kind::space || kind == Kind::comment || kind == Kind::newline ||
@@ -56,44 +33,104 @@ class Reporter {
   Reporter(const SyntaxTree& tree, Diagnostics& diagnostics)
       : tree_(tree), diagnostics_(diagnostics) {}
 
+  // One walk over the tree; the blocks around the node at hand are on a stack.
   void run() {
-    // A file that is no maslin at all would otherwise be reported line by line.
-    const std::size_t count = std::min(tree_.misfits.size(), most_misfits);
-    for (std::size_t i = 0; i < count; ++i) report_misfit(tree_.misfits[i]);
-    if (count < tree_.misfits.size()) {
-      diagnostics_.report(Code::too_many_errors, span_of(tree_.misfits[count].node),
-                          fmt::format("{} more statements fit no form, from here on",
-                                      tree_.misfits.size() - count));
+    for (std::uint32_t i = 0; i < tree_.nodes.size(); ++i) {
+      while (!around_.empty() && tree_.nodes[around_.back()].next <= i) around_.pop_back();
+      if (i == next_in_file_) enter_file_item(i);
+      if (misfit_ < tree_.misfits.size() && tree_.misfits[misfit_].node == i) meet_misfit();
+      report_node(i);
+      if (name_of(tree_.nodes[i].kind).ends_with("_block")) around_.push_back(i);
     }
-    for (std::uint32_t i = 0; i < tree_.nodes.size(); ++i) report_node(i);
+    end_lost();
   }
 
  private:
   Span span_of(std::uint32_t index) const { return View(tree_, index).span(); }
 
+  // What stands directly in the file. After a header that could not be read all that was in its
+  // block stands there too: one cause, one report.
+  void enter_file_item(std::uint32_t index) {
+    const Kind kind = tree_.nodes[index].kind;
+    next_in_file_ = index == 0 ? 1 : tree_.nodes[index].next;
+    if (is_trivia(kind) || kind == Kind::semicolon || kind == Kind::bad_item ||
+        kind == Kind::stray_brace || kind == Kind::file) {
+      return;
+    }
+    end_lost();
+  }
+
+  void end_lost() {
+    if (swallowed_ > 0 && first_lost_ < diagnostics_.all().size()) {
+      diagnostics_.all()[first_lost_].with_why(
+          fmt::format("{} after it {} no form either, which may follow from this",
+                      swallowed_ == 1 ? std::string("the statement")
+                                      : fmt::format("the {} statements", swallowed_),
+                      swallowed_ == 1 ? "fits" : "fit"));
+    }
+    lost_ = false;
+    swallowed_ = 0;
+    first_lost_ = none;
+  }
+
+  void meet_misfit() {
+    const Misfit& misfit = tree_.misfits[misfit_++];
+    if (follows_from_before(misfit)) {
+      ++swallowed_;
+      return;
+    }
+    // A file that is no maslin at all would otherwise be reported line by line.
+    if (reported_ == most_misfits) {
+      diagnostics_.report(Code::too_many_errors, span_of(misfit.node),
+                          fmt::format("{} more statements fit no form, from here on",
+                                      tree_.misfits.size() - misfit_ + 1));
+      misfit_ = tree_.misfits.size();
+      return;
+    }
+    ++reported_;
+    const std::size_t before = diagnostics_.all().size();
+    report_misfit(misfit);
+    if (!around_.empty() || lost_) return;
+    lost_ = true;
+    swallowed_ = 0;
+    first_lost_ = diagnostics_.all().size() > before ? before : none;
+  }
+
+  bool follows_from_before(const Misfit& misfit) const {
+    const View item(tree_, misfit.node);
+    if (item.span().begin == lone_brace_) return true;
+    if (!around_.empty() || misfit.offset > item.span().begin) return false;
+    const std::string_view word = View(tree_, leaf_at(misfit.node, item.span().begin)).text();
+    // A framework that a `}` closed too early, since one was missing before it.
+    if (unclosed_ > 0 && !home_of(word).empty()) return true;
+    return lost_ && nearest_keyword(word, misfit.keywords).empty();
+  }
+
   void report_node(std::uint32_t index) {
     switch (tree_.nodes[index].kind) {
-      case Kind::missing_brace: report_missing_brace(index); break;
-      case Kind::stray_brace:
-        diagnostics_.report(Code::stray_brace, span_of(index), "this `}` closes nothing")
-            .with_mend("leave it out, or look for a `}` too many above");
+      case Kind::missing_brace:
+        report_missing_brace(index);
         break;
-      case Kind::unclosed_string: report_unclosed(index); break;
-      case Kind::curly_string: report_curly(index); break;
-      default: break;
+      case Kind::stray_brace:
+        report_stray_brace(index);
+        break;
+      case Kind::unclosed_string:
+        report_unclosed(index);
+        break;
+      case Kind::curly_string:
+        report_curly(index);
+        break;
+      default:
+        break;
     }
   }
 
   void report_missing_brace(std::uint32_t index) {
     // The block that was never closed is the innermost one around this place.
-    std::uint32_t opener = 0;
-    for (std::uint32_t i = 0; i < index; ++i) {
-      if (tree_.nodes[i].next > index && tree_.text.substr(tree_.nodes[i].begin, 1) == "{") {
-        opener = i;
-      }
-    }
+    const std::uint32_t opener = around_.empty() ? 0 : around_.back();
     const Span open{tree_.file, tree_.nodes[opener].begin, tree_.nodes[opener].begin + 1};
     const std::uint32_t here = tree_.nodes[index].begin;
+    ++unclosed_;
     auto& found = diagnostics_.report(Code::unclosed_block, open, "this `{` is never closed");
     if (here < tree_.text.size()) {
       found.with_because({tree_.file, here, here + 1}, "what begins here belongs outside of it");
@@ -101,11 +138,22 @@ class Reporter {
     found.with_mend("put a `}` on a line of its own where the block ends");
   }
 
+  void report_stray_brace(std::uint32_t index) {
+    // The block it was meant to close was ended early, or its header was not read.
+    if (unclosed_ > 0) {
+      --unclosed_;
+      return;
+    }
+    if (lost_) return;
+    diagnostics_.report(Code::stray_brace, span_of(index), "this `}` closes nothing")
+        .with_mend("leave it out, or look for a `}` too many above");
+  }
+
   void report_unclosed(std::uint32_t index) {
     const Span span = span_of(index);
-    diagnostics_
-        .report(Code::unclosed_quote, span, "the quotes are not closed on this line")
-        .with_fix({Fix::Kind::suggested, "close the quotes", {{{span.file, span.end, span.end}, "\""}}});
+    diagnostics_.report(Code::unclosed_quote, span, "the quotes are not closed on this line")
+        .with_fix(
+            {Fix::Kind::suggested, "close the quotes", {{{span.file, span.end, span.end}, "\""}}});
   }
 
   void report_curly(std::uint32_t index) {
@@ -157,31 +205,46 @@ class Reporter {
     for (const View child : item) {
       if (child.is(Kind::unclosed_string)) return;
     }
-    if (misfit.offset <= item.span().begin) {
+    if (item.text() == ",") {
+      report_dangling_comma(item);
+    } else if (misfit.offset <= item.span().begin) {
       report_unknown_statement(misfit, item);
     } else {
       report_unexpected(misfit, item);
     }
   }
 
+  void report_dangling_comma(View comma) {
+    diagnostics_
+        .report(Code::unexpected, comma.span(), "nothing that belongs to this comma follows it")
+        .with_why("behind a comma the same statement goes on, on the next line too")
+        .with_fix({Fix::Kind::safe, "leave the comma out", {{comma.span(), ""}}});
+  }
+
   void report_unknown_statement(const Misfit& misfit, View item) {
     const std::uint32_t first = leaf_at(misfit.node, item.span().begin);
     const View token(tree_, first == 0 ? misfit.node : first);
     const std::string_view word = token.text();
-    auto& found = diagnostics_.report(Code::unknown_statement, token.span(),
-                                      fmt::format("`{}` begins nothing that fits {}", shown(word),
-                                                  place_of(misfit.node)));
+    if (!around_.empty() && report_amount_first(item)) return;
+    auto& found = diagnostics_.report(
+        Code::unknown_statement, token.span(),
+        fmt::format("`{}` begins nothing that fits {}", shortened(word), place()));
     if (const std::string_view near = nearest_keyword(word, misfit.keywords); !near.empty()) {
       found.with_mend(fmt::format("did you mean `{}`?", near));
-      found.with_fix({Fix::Kind::suggested, fmt::format("write `{}`", near),
+      found.with_fix({Fix::Kind::suggested,
+                      fmt::format("write `{}`", near),
                       {{token.span(), std::string(near)}}});
       return;
     }
-    for (const Home& home : homes) {
-      if (home.word == word) {
-        found.with_mend(fmt::format("`{}` belongs in {}", word, home.block));
-        return;
-      }
+    if (const std::string_view home = home_of(word); !home.empty()) {
+      found.with_mend(fmt::format("`{}` belongs in {}", word, home));
+      return;
+    }
+    if (word == "-" || word == "*" || word == "•" || word == "–") {
+      const Span mark{tree_.file, token.span().begin, skip_blank(token.span().end)};
+      found.with_mend("a line needs no mark in front of it");
+      found.with_fix({Fix::Kind::safe, "leave it out", {{mark, ""}}});
+      return;
     }
     if (token.is(Kind::number) || token.is(Kind::bad_number)) {
       found.with_mend("the name comes first, then how much: `onion 2 kg`");
@@ -195,29 +258,112 @@ class Reporter {
     const bool ends = leaf == 0 || tree_.nodes[leaf].begin >= item.span().end ||
                       is_trivia(tree_.nodes[leaf].kind);
     if (ends) {
-      const std::uint32_t at = std::min(misfit.offset, item.span().end);
-      diagnostics_
-          .report(Code::unfinished, joined(item.span(), {tree_.file, at, at}),
-                  "this statement stops too soon")
-          .with_mend(fmt::format("here would fit {}", expected(misfit)));
+      report_unfinished(misfit, item);
       return;
     }
     const View token(tree_, leaf);
     if (is_reserved(token.text()) && report_reserved(misfit, item, token)) return;
-    auto& found = diagnostics_.report(Code::unexpected, token.span(),
-                                      fmt::format("`{}` does not fit here", shown(token.text())));
+    if (report_amount_first(item)) return;
+    auto& found =
+        diagnostics_.report(Code::unexpected, token.span(),
+                            fmt::format("`{}` does not fit here", shortened(token.text())));
     if (token.text() == "=" || token.text() == ":") {
       found.with_mend("between a name and its amount stands only a space");
       found.with_fix({Fix::Kind::suggested, "leave it out", {{token.span(), ""}}});
       return;
     }
+    if (token.text() == "." && token.span().begin > 0 &&
+        is_letter(tree_.text[token.span().begin - 1])) {
+      found.with_mend("a unit is written without a point");
+      found.with_fix({Fix::Kind::safe, "leave the point out", {{token.span(), ""}}});
+      return;
+    }
     if (const std::string_view near = nearest_keyword(token.text(), misfit.keywords);
         !near.empty()) {
       found.with_mend(fmt::format("did you mean `{}`?", near));
-      found.with_fix({Fix::Kind::suggested, fmt::format("write `{}`", near),
+      found.with_fix({Fix::Kind::suggested,
+                      fmt::format("write `{}`", near),
                       {{token.span(), std::string(near)}}});
+      return;
+    }
+    if (const auto comma = comma_before(token); comma && !around_.empty()) {
+      found.with_mend(
+          "if another thing begins here, give it a line of its own, or write `;` "
+          "instead of the comma");
+      found.with_fix({Fix::Kind::suggested, "write `;` for the comma", {{*comma, ";"}}});
     }
     found.with_mend(fmt::format("here would fit {}", expected(misfit)));
+  }
+
+  std::optional<Span> comma_before(View token) const {
+    const std::size_t at = tree_.text.substr(0, token.span().begin).find_last_not_of(" \t\n");
+    if (!token.is(Kind::word) || at == std::string_view::npos || tree_.text[at] != ',') {
+      return std::nullopt;
+    }
+    const auto offset = static_cast<std::uint32_t>(at);
+    return Span{tree_.file, offset, offset + 1};
+  }
+
+  void report_unfinished(const Misfit& misfit, View item) {
+    Span span = item.span();
+    span.end = std::max(std::min(misfit.offset, span.end), span.begin);
+    while (span.end > span.begin + 1 && is_blank(tree_.text[span.end - 1])) --span.end;
+    auto& found = diagnostics_.report(Code::unfinished, span, "this statement stops too soon");
+    // A header whose block stands on the next line.
+    const std::size_t next = tree_.text.find_first_not_of(" \t\r\n", span.end);
+    const bool wants_block =
+        std::find(misfit.others.begin(), misfit.others.end(), "`{`") != misfit.others.end() ||
+        std::find(misfit.others.begin(), misfit.others.end(), "{") != misfit.others.end();
+    if (wants_block && next != std::string_view::npos && tree_.text[next] == '{') {
+      lone_brace_ = static_cast<std::uint32_t>(next);
+      found.with_mend("a block opens on the line of its header");
+      found.with_fix(
+          {Fix::Kind::safe, "move the `{` up", {{{tree_.file, span.end, lone_brace_}, " "}}});
+      return;
+    }
+    found.with_mend(fmt::format("here would fit {}", expected(misfit)));
+  }
+
+  // Where the name stands in `2 lb 4 oz onion, use first`; empty where there is none.
+  Span name_behind_amount(View item) const {
+    std::vector<View> words;
+    int parts = 0;
+    for (const View each : item) {
+      const bool number = each.is(Kind::number) || each.is(Kind::bad_number);
+      if (each.is(Kind::space)) continue;
+      if (number && words.size() == static_cast<std::size_t>(parts > 0 ? 1 : 0) && parts < 2) {
+        ++parts;
+        words.clear();
+      } else if (each.text() == "%" && parts == 1 && words.empty()) {
+        parts = 2;  // no unit any more
+        words.push_back(each);
+      } else if (each.is(Kind::word) && !is_reserved(each.text()) && each.text() != "prefer") {
+        words.push_back(each);
+      } else {
+        break;
+      }
+    }
+    // The first word is the unit, unless it is the only one: `3 onions`.
+    if (words.empty() || words.back().text() == "%") return {};
+    const View first = words[words.size() > 1 ? 1 : 0];
+    return joined(first.span(), words.back().span());
+  }
+
+  // How much stands before the name.
+  bool report_amount_first(View item) {
+    const View first(tree_, leaf_at(item.index(), item.span().begin));
+    if (!first.is(Kind::number) && !first.is(Kind::bad_number)) return false;
+    const Span name = name_behind_amount(item);
+    if (name.end == name.begin) return false;
+    std::uint32_t end = name.begin;
+    while (end > item.span().begin && is_blank(tree_.text[end - 1])) --end;
+    const Span whole{tree_.file, item.span().begin, name.end};
+    const std::string mended =
+        fmt::format("{} {}", tree_.text.substr(name.begin, name.end - name.begin),
+                    tree_.text.substr(whole.begin, end - whole.begin));
+    diagnostics_.report(Code::name_first, whole, "the name comes first, then how much")
+        .with_fix({Fix::Kind::safe, "write `" + mended + "`", {{whole, mended}}});
+    return true;
   }
 
   // `peas in pod 2 kg`: a word with a meaning of its own ends the name.
@@ -235,35 +381,36 @@ class Reporter {
     const std::string quoted =
         fmt::format("\"{}\"", tree_.text.substr(name.begin, name.end - name.begin));
     diagnostics_
-        .report(Code::name_ended, token.span(), fmt::format("`{}` ends the name here", token.text()))
+        .report(Code::name_ended, token.span(),
+                fmt::format("`{}` ends the name here", token.text()))
         .with_mend("put the whole name in quotes if the word is part of it")
         .with_fix({Fix::Kind::suggested, "write " + quoted, {{name, quoted}}});
     return true;
   }
 
   std::uint32_t skip_blank(std::uint32_t offset) const {
-    while (offset < tree_.text.size() && (tree_.text[offset] == ' ' || tree_.text[offset] == '\t')) {
-      ++offset;
-    }
+    while (offset < tree_.text.size() && is_blank(tree_.text[offset])) ++offset;
     return offset;
   }
 
-  // The block around a node, in words.
-  std::string place_of(std::uint32_t index) const {
-    Kind around = Kind::file;
-    for (std::uint32_t i = 0; i < index; ++i) {
-      if (tree_.nodes[i].next > index && name_of(tree_.nodes[i].kind).ends_with("_block")) {
-        around = tree_.nodes[i].kind;
-      }
-    }
+  // The block around the node at hand, in words.
+  std::string place() const {
+    const Kind around = around_.empty() ? Kind::file : tree_.nodes[around_.back()].kind;
     switch (around) {
-      case Kind::file: return "here, outside of every block";
-      case Kind::produce_block: return "among the produce";
-      case Kind::addition_block: return "among what is added per kilogram";
-      case Kind::substitute_block: return "among the substitutions";
-      case Kind::limits_block: return "among the limits";
-      case Kind::step_block: return "in a stage of the method";
-      default: break;
+      case Kind::file:
+        return "here, outside of every block";
+      case Kind::produce_block:
+        return "among the produce";
+      case Kind::addition_block:
+        return "among what is added per kilogram";
+      case Kind::substitute_block:
+        return "among the substitutions";
+      case Kind::limits_block:
+        return "among the limits";
+      case Kind::step_block:
+        return "in a stage of the method";
+      default:
+        break;
     }
     std::string_view name = name_of(around);
     name.remove_suffix(std::string_view("_block").size());
@@ -271,54 +418,21 @@ class Reporter {
     return fmt::format("in {} {}", vowel ? "an" : "a", name);
   }
 
-  static std::string_view nearest_keyword(std::string_view word,
-                                          const std::vector<std::string_view>& keywords) {
-    std::string_view best;
-    if (word.size() > 40) return best;
-    const std::size_t most = std::max<std::size_t>(1, word.size() / 3);
-    std::size_t best_distance = most + 1;
-    for (const std::string_view keyword : keywords) {
-      const std::size_t distance = edit_distance(word, keyword, most);
-      if (distance < best_distance && word != keyword) {
-        best_distance = distance;
-        best = keyword;
-      }
-    }
-    return best;
-  }
-
-  static std::string shown(std::string_view text) {
-    constexpr std::size_t most = 40;
-    if (text.size() <= most) return std::string(text);
-    std::size_t end = most;
-    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xc0) == 0x80) --end;
-    return std::string(text.substr(0, end)) + "…";
-  }
-
-  static std::string expected(const Misfit& misfit) {
-    std::vector<std::string> list;
-    const bool unit = std::find(misfit.others.begin(), misfit.others.end(), "a unit") !=
-                      misfit.others.end();
-    for (const std::string_view other : misfit.others) {
-      const bool words = other.find(' ') != std::string_view::npos || other.front() == '`';
-      list.push_back(words ? std::string(other) : fmt::format("`{}`", other));
-    }
-    for (const std::string_view keyword : misfit.keywords) {
-      if (unit && (keyword == "US" || keyword == "imp" || keyword == "fl")) continue;
-      list.push_back(fmt::format("`{}`", keyword));
-    }
-    if (list.empty()) return "nothing of this kind";
-    std::string text = list[0];
-    for (std::size_t i = 1; i < list.size(); ++i) {
-      text += (i + 1 == list.size() ? " or " : ", ") + list[i];
-    }
-    return text;
-  }
-
   static constexpr std::array<std::string_view, 5> quotes = {"“", "”", "„", "«", "»"};
+
+  static constexpr std::size_t none = static_cast<std::size_t>(-1);
 
   const SyntaxTree& tree_;
   Diagnostics& diagnostics_;
+  std::vector<std::uint32_t> around_;
+  std::size_t misfit_ = 0;  // the next one
+  std::size_t reported_ = 0;
+  std::uint32_t next_in_file_ = 0;
+  std::uint32_t lone_brace_ = static_cast<std::uint32_t>(-1);
+  std::size_t unclosed_ = 0;  // blocks told to be open, whose `}` may still come
+  bool lost_ = false;         // since the last item of the file that could be read
+  std::size_t first_lost_ = none;
+  std::size_t swallowed_ = 0;
 };
 
 }  // namespace

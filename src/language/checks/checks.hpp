@@ -21,6 +21,8 @@ void class_cycles(const Program& program, Diagnostics& diagnostics);
 void figures(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // Substitutions go towards more acid and less low-acid produce, or are capped.
 void directions(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// Whether all that an addition could be may be counted on as acid.
+bool acidifies(const Program& program, const Addition& addition);
 // Nothing is credited twice against the same addition.
 void credits(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // What is added can bring the acid that a limit asks for.

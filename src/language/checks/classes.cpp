@@ -22,6 +22,20 @@ void check(const Program& program, const Target& target, Diagnostics& diagnostic
                                           : "name members of the class");
 }
 
+// Every class that stands above this one; itself too where there is a circle.
+std::vector<bool> all_above(const Program& program, std::size_t start) {
+  std::vector<bool> seen(program.classes.size());
+  std::vector<ClassId> open = program.classes[start].parents;
+  while (!open.empty()) {
+    const ClassId at = open.back();
+    open.pop_back();
+    if (seen[at.index]) continue;
+    seen[at.index] = true;
+    for (const ClassId parent : program[at].parents) open.push_back(parent);
+  }
+  return seen;
+}
+
 }  // namespace
 
 void classes(const Program& program, const Framework& framework, Diagnostics& diagnostics) {
@@ -34,24 +48,20 @@ void classes(const Program& program, const Framework& framework, Diagnostics& di
 }
 
 void class_cycles(const Program& program, Diagnostics& diagnostics) {
-  // Walk up from each class; meeting it again is a circle.
+  std::vector<bool> told(program.classes.size());
   for (std::size_t start = 0; start < program.classes.size(); ++start) {
-    std::vector<bool> seen(program.classes.size());
-    std::vector<ClassId> open = program.classes[start].parents;
-    while (!open.empty()) {
-      const ClassId at = open.back();
-      open.pop_back();
-      if (at.index == start) {
-        diagnostics
-            .report(Code::cyclic_class, program.classes[start].span,
-                    fmt::format("`{}` is part of itself", program.classes[start].name))
-            .with_mend("take it out of what stands after one of the `is`");
-        break;
-      }
-      if (seen[at.index]) continue;
-      seen[at.index] = true;
-      for (const ClassId parent : program[at].parents) open.push_back(parent);
+    const std::vector<bool> above = all_above(program, start);
+    if (!above[start] || told[start]) continue;
+    auto& found =
+        diagnostics.report(Code::cyclic_class, program.classes[start].span,
+                           fmt::format("`{}` is part of itself", program.classes[start].name));
+    // All that stand in this circle, told once.
+    for (std::size_t other = 0; other < program.classes.size(); ++other) {
+      if (!above[other] || !all_above(program, other)[start]) continue;
+      told[other] = true;
+      if (other != start) found.with_because(program.classes[other].span, "by way of this");
     }
+    found.with_mend("end the circle: leave one of them out behind `is`");
   }
 }
 

@@ -23,11 +23,6 @@ bool may_acidify(const Program& program, IngredientId id) {
   return acid && is_member(program, id, *acid) && is_acid_donor(program, {id, std::nullopt});
 }
 
-bool all_may_acidify(const Program& program, const std::vector<IngredientId>& list) {
-  return !list.empty() && std::all_of(list.begin(), list.end(),
-                                      [&](IngredientId id) { return may_acidify(program, id); });
-}
-
 std::vector<IngredientId> donors(const Program& program, const Substitution& substitution) {
   std::vector<IngredientId> result;
   for (const IngredientId id : members(program, substitution.donor)) {
@@ -39,6 +34,15 @@ std::vector<IngredientId> donors(const Program& program, const Substitution& sub
     }
   }
   return result;
+}
+
+std::string only_acids(const Program& program, const std::vector<IngredientId>& list) {
+  std::string names;
+  for (const IngredientId id : list) {
+    if (may_acidify(program, id)) names += (names.empty() ? "" : ", ") + program[id].name;
+  }
+  return names.empty() ? "leave it as a flavour on top, beside all of the acid"
+                       : fmt::format("allow only what can: `only {}`", names);
 }
 
 void check_acid(const Program& program, const Addition& addition, const Substitution& substitution,
@@ -54,8 +58,7 @@ void check_acid(const Program& program, const Addition& addition, const Substitu
         .with_because(addition.span, "the acid it would replace")
         .with_why(
             "what keeps the batch is the acid; something of unknown or no strength takes it away")
-        .with_mend(
-            "leave it as a flavour on top, or allow `only bottled lemon juice` or a vinegar");
+        .with_mend(only_acids(program, list));
     return;
   }
   const bool by_acid =
@@ -93,10 +96,16 @@ void check_low_acid(const Program& program, const Framework& framework,
 
 }  // namespace
 
+bool acidifies(const Program& program, const Addition& addition) {
+  const auto list = members(program, addition.target);
+  return !list.empty() && std::all_of(list.begin(), list.end(),
+                                      [&](IngredientId id) { return may_acidify(program, id); });
+}
+
 void directions(const Program& program, const Framework& framework, Diagnostics& diagnostics) {
   for (const Substitution& substitution : framework.substitutions) {
     const Addition& addition = framework.additions[substitution.addition];
-    if (all_may_acidify(program, members(program, addition.target))) {
+    if (acidifies(program, addition)) {
       check_acid(program, addition, substitution, diagnostics);
     } else {
       check_low_acid(program, framework, substitution, diagnostics);

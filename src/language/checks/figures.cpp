@@ -23,8 +23,8 @@ void require(const Program& program, const Target& target, const Has& has, Code 
     if (names.size() < 60) names += (names.empty() ? "" : ", ") + program[id].name;
   }
   if (all.empty()) return;
-  auto& found =
-      diagnostics.report(code, rule, fmt::format("{} of {} is not known", lacking, names));
+  auto& found = diagnostics.report(code, rule,
+                                   fmt::format("no figure is known for {} of {}", lacking, names));
   for (std::size_t i = 0; i < all.size() && i < 3; ++i) {
     found.with_because(program[all[i]].span, "this has none");
   }
@@ -51,6 +51,8 @@ void check_substitution(const Program& program, const Framework& framework,
   const Addition& addition = framework.additions[substitution.addition];
   const bool by_acid =
       substitution.by == Property::acidity || substitution.by == Property::acetic_acid;
+  // An acid that is not exchanged by its acid is told of by `directions`.
+  if (!by_acid && acidifies(program, addition)) return;
   if (by_acid != (addition.measured == Measured::by_volume)) {
     diagnostics
         .report(
