@@ -1,6 +1,7 @@
-# Shared by examples/run and tests/run; sourced, not run.
+# shellcheck shell=bash
+# Shared by examples/run, tests/run and tests/measure/run: sourced from the root of the tree.
 
-# Debian packages that building needs.
+# Debian packages that building needs. The static link asks for the libraries' own dependencies.
 build_packages=(
   g++ cmake ninja-build ccache pkg-config
   tao-pegtl-dev libfmt-dev libcli11-dev nlohmann-json3-dev libutf8proc-dev
@@ -13,34 +14,37 @@ say() { printf '== %s\n' "$*"; }
 as_root() {
   if [ "$(id -u)" -eq 0 ]; then
     "$@"
-  elif command -v sudo >/dev/null 2>&1; then
+  elif command -v sudo >/dev/null; then
     sudo "$@"
   else
-    printf 'this needs root or sudo: %s\n' "$*" >&2
+    printf 'this needs root, and there is no sudo: %s\n' "$*" >&2
     return 3
   fi
 }
 
-# install_missing PACKAGE...: says what is missing and installs it; nothing when all is there.
+# install_missing PACKAGE...: nothing when all is there.
 install_missing() {
-  local missing=() package
+  if ! command -v dpkg-query >/dev/null; then
+    say "not Debian, so nothing is installed; what is needed goes there by these names: $*"
+    return 0
+  fi
+  local package missing=()
   for package in "$@"; do
-    if ! dpkg-query -W -f '${db:Status-Status}' "$package" 2>/dev/null | grep -qx installed; then
+    if [ "$(dpkg-query -W -f '${db:Status-Status}' "$package" 2>/dev/null)" != installed ]; then
       missing+=("$package")
     fi
   done
-  [ "${#missing[@]}" -eq 0 ] && return 0
+  if [ ${#missing[@]} -eq 0 ]; then return 0; fi
   say "installing Debian packages: ${missing[*]}"
-  as_root env DEBIAN_FRONTEND=noninteractive apt-get -qq update
-  as_root env DEBIAN_FRONTEND=noninteractive apt-get -qq install -y --no-install-recommends \
-    "${missing[@]}" >/dev/null
+  local apt=(env DEBIAN_FRONTEND=noninteractive apt-get -qq -o Dpkg::Use-Pty=0)
+  as_root "${apt[@]}" update &&
+    as_root "${apt[@]}" install -y --no-install-recommends "${missing[@]}" >/dev/null
 }
 
-# build PRESET TARGET [cmake options...]
+# build PRESET TARGET [OPTION OF CMAKE...]
 build() {
   local preset=$1 target=$2
   shift 2
-  say "building $target ($preset)"
-  cmake --preset "$preset" "$@" >/dev/null
-  cmake --build "build/$preset" --target "$target"
+  say "building $target in build/$preset"
+  cmake --preset "$preset" "$@" >/dev/null && cmake --build "build/$preset" --target "$target"
 }

@@ -63,11 +63,12 @@ class Checker {
 
   void check_share(const Share& share) {
     if (!share.range.low.is_positive() || any_of(share.target)) return;
-    fail(Code::nothing_of_class, given_.basket.span,
+    // At the share, so that two that nothing fills are two reports.
+    fail(Code::nothing_of_class, share.range_span,
          fmt::format("the basket has no {}, and at least {} of the produce must be",
                      share.target.name, percent(share.range.low)),
-         "nothing here fits")
-        .with_because(share.range_span, "the least that is asked for")
+         "the least that is asked for")
+        .with_because(given_.basket.span, "nothing here fits")
         .with_mend(share.target.of_class.valid()
                        ? fmt::format("add some, for example {}", examples(share.target))
                        : fmt::format("add some, or buy it: `{} to buy`", share.target.name));
@@ -95,11 +96,11 @@ class Checker {
     }
     if (!addition.range.low.is_positive()) return;
     const std::string example = examples(target);
-    fail(Code::nothing_of_class, given_.basket.span,
+    fail(Code::nothing_of_class, addition.span,
          fmt::format("there is no {} in the basket or the store, and the framework adds some",
                      target.name),
-         "nothing here fits")
-        .with_because(addition.span, "asked for here")
+         "asked for here")
+        .with_because(given_.basket.span, "nothing here fits")
         .with_mend(fmt::format("say which: {}, on a line of its own, for example `{} to buy`",
                                example, example.substr(0, example.find_first_of(','))));
   }

@@ -4,6 +4,7 @@
 
 #include <iosfwd>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "driver/files.hpp"
@@ -11,18 +12,24 @@
 
 namespace maslin::command {
 
+inline constexpr std::string_view version = "0.1.0";
+
 enum Exit : int {
   done = 0,
-  findings = 1,       // the input has errors, breaks a rule, or there is no plan
+  findings = 1,  // the input has errors, breaks a rule, or there is no plan
   wrong_usage = 2,
   system_failed = 3,  // a file or the system
 };
+
+class Envelope;
 
 struct Streams {
   std::istream& in;
   std::ostream& out;
   std::ostream& err;
-  bool color = false;  // whether err is a terminal that wants colour
+  bool color = false;            // whether err is a terminal that wants colour
+  bool one_line = false;         // diagnostics for an editor
+  Envelope* envelope = nullptr;  // with --json: everything goes in here, and nothing is printed
 };
 
 // What every subcommand that reads files takes.
@@ -36,10 +43,11 @@ int run(int argc, const char* const* argv, Files& files, const Streams& streams)
 
 // Loads and compiles; prints what was found. Nothing (0) when the program may be used.
 int load(Session& session, const Inputs& inputs, const Streams& streams);
-// Prints every diagnostic and counts them; the exit code they ask for.
+// Prints every diagnostic (or puts it in the envelope) and counts them; the exit code they ask for.
 int print_diagnostics(Session& session, const Streams& streams);
 
 struct PlanOptions {
+  std::string to = "text";
   std::string aim;
   std::string taste;
   bool mend = false;

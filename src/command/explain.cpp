@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <nlohmann/json.hpp>
 #include <ostream>
 
 #include "command/command.hpp"
+#include "command/envelope.hpp"
 #include "diagnostic/render.hpp"
 #include "report/explain.hpp"
+#include "report/json_explain.hpp"
 
 namespace maslin::command {
 
@@ -13,6 +16,10 @@ int explain(const std::vector<std::string>& words, const Inputs& inputs, Files& 
   for (const std::string& word : words) name += (name.empty() ? "" : " ") + word;
   // A diagnostic needs no library.
   if (const auto code = code_named(name)) {
+    if (streams.envelope != nullptr) {
+      streams.envelope->set_result("explain", report::explain_json(*code));
+      return done;
+    }
     streams.out << page_of(*code);
     return done;
   }
@@ -20,6 +27,13 @@ int explain(const std::vector<std::string>& words, const Inputs& inputs, Files& 
   if (const int code = load(session, inputs, streams); code != done) return code;
   const report::Explanation explanation =
       report::explain(session.sources(), session.program(), session.names(), name);
+  if (streams.envelope != nullptr) {
+    (void)print_diagnostics(session, streams);
+    streams.envelope->set_result(
+        "explain", report::explain_json(session.sources(), session.program(), session.names(), name,
+                                        explanation));
+    return explanation.found ? done : findings;
+  }
   (explanation.found ? streams.out : streams.err) << explanation.text;
   return explanation.found ? done : findings;
 }

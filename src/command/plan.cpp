@@ -1,13 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <fmt/format.h>
 
+#include <nlohmann/json.hpp>
 #include <ostream>
 
 #include "command/aim.hpp"
 #include "command/command.hpp"
+#include "command/envelope.hpp"
 #include "command/mended.hpp"
 #include "language/taste.hpp"
 #include "plan/make.hpp"
+#include "plan/solve.hpp"
+#include "report/json_blend.hpp"
+#include "report/json_plan.hpp"
+#include "report/markdown.hpp"
 #include "report/sheet.hpp"
 #include "report/text.hpp"
 
@@ -29,7 +35,12 @@ std::optional<std::size_t> choose(const List& list, std::size_t first, const std
       Code::no_choice, !wanted.empty() ? fmt::format("no {} is named `{}`", what, wanted)
                        : count == 0    ? fmt::format("these files declare no {}", what)
                                        : fmt::format("these files declare {} {}s", count, what));
-  if (count > 0) {
+  std::vector<std::string_view> known;
+  for (const auto& each : list) known.push_back(each.name);
+  const auto near = language::nearest(wanted, known, 1);
+  if (!near.empty()) {
+    found.with_mend(fmt::format("did you mean `{}`?", near[0]));
+  } else if (count > 0) {
     found.with_mend(fmt::format("choose with `--{}`: {}", what, names));
   } else if (what == "framework") {
     found.with_mend(
@@ -93,6 +104,33 @@ bool take_taste(Session& session, const std::string& taste, plan::Task& task) {
   return false;
 }
 
+// The linear programme that the plan would start from, for those who want to check it.
+int print_blend(Session& session, const plan::Task& task, const Streams& streams) {
+  const language::Program& program = session.program();
+  const language::Kitchen* kitchen = task.kitchen.valid() ? &program[task.kitchen] : nullptr;
+  const blend::Grounding grounding{program, program[task.framework], program[task.basket], kitchen};
+  const bool good = check_grounding(grounding, session.diagnostics());
+  const int code = print_diagnostics(session, streams);
+  if (!good) return code;
+  blend::Setting setting;
+  setting.goal = plan::goal_of(task.aim);
+  streams.envelope->set_result("blend",
+                               report::blend_json(session.sources(), task, grounding, setting,
+                                                  blend::ground(grounding, setting)));
+  return code;
+}
+
+void print_plan(const Session& session, const plan::Plan& plan, const std::string& to,
+                const Streams& streams) {
+  if (streams.envelope != nullptr) {
+    streams.envelope->set_result("plan",
+                                 report::plan_json(session.sources(), session.program(), plan));
+    return;
+  }
+  const report::Sheet sheet = report::make_sheet(session.sources(), session.program(), plan);
+  streams.out << (to == "markdown" ? report::to_markdown(sheet) : report::to_text(sheet));
+}
+
 }  // namespace
 
 int plan(const Inputs& inputs, const PlanOptions& options, Files& files, const Streams& streams) {
@@ -103,14 +141,16 @@ int plan(const Inputs& inputs, const PlanOptions& options, Files& files, const S
   if (!options.taste.empty() && !take_taste(session, options.taste, *task)) {
     return print_diagnostics(session, streams);
   }
+  if (options.to == "blend" && streams.envelope != nullptr) {
+    return print_blend(session, *task, streams);
+  }
   const auto made = plan::make_plan(session.program(), *task, session.diagnostics());
   const int code = print_diagnostics(session, streams);
   if (!made.plan) {
     if (options.mend) return write_mended(session, made.mends, files, streams);
     return code == done ? findings : code;
   }
-  streams.out << report::to_text(
-      report::make_sheet(session.sources(), session.program(), *made.plan));
+  print_plan(session, *made.plan, options.to, streams);
   return code;
 }
 

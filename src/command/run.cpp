@@ -6,12 +6,26 @@
 #include <istream>
 #include <iterator>
 #include <ostream>
+#include <sstream>
 
 #include "command/command.hpp"
+#include "command/envelope.hpp"
+#include "diagnostic/one_line.hpp"
 #include "diagnostic/render.hpp"
 
 namespace maslin::command {
 namespace {
+
+// How a run answers.
+struct Manner {
+  bool json = false;
+  bool one_line = false;
+};
+
+[[maybe_unused]] void add_manner(CLI::App& app, Manner& manner) {
+  app.add_flag("--json", manner.json, "everything as one JSON object");
+  app.add_flag("--short", manner.one_line, "one line a message, for editors");
+}
 
 void add_inputs(CLI::App& app, Inputs& inputs, bool required) {
   auto* files = app.add_option("files", inputs.paths, "files of maslin text; - is standard input");
@@ -19,6 +33,15 @@ void add_inputs(CLI::App& app, Inputs& inputs, bool required) {
   app.add_option("--library", inputs.libraries, "a folder that `use` may reach as well");
   app.add_option("--stdin-filename", inputs.stdin_name,
                  "what standard input is called in messages");
+}
+
+void print_one(const Sources& sources, const Diagnostic& diagnostic, const Streams& streams) {
+  if (streams.envelope != nullptr) return;
+  if (streams.one_line) {
+    streams.err << one_line(sources, diagnostic);
+  } else {
+    streams.err << render_text(sources, diagnostic, {streams.color}) << '\n';
+  }
 }
 
 }  // namespace
@@ -39,16 +62,19 @@ int load(Session& session, const Inputs& inputs, const Streams& streams) {
 
 int print_diagnostics(Session& session, const Streams& streams) {
   session.diagnostics().sort();
+  if (streams.envelope != nullptr) {
+    streams.envelope->set_diagnostics(session.sources(), session.diagnostics());
+  }
   bool unreadable = false;
   std::size_t warnings = 0;
   for (const Diagnostic& each : session.diagnostics().all()) {
-    streams.err << render_text(session.sources(), each, {streams.color}) << '\n';
+    print_one(session.sources(), each, streams);
     unreadable =
         unreadable || each.code == Code::unreadable_file || each.code == Code::file_too_large;
     if (severity_of(each.code) == Severity::warning) ++warnings;
   }
   const std::size_t errors = session.diagnostics().error_count();
-  if (errors + warnings > 1) {
+  if (errors + warnings > 1 && streams.envelope == nullptr && !streams.one_line) {
     streams.err << fmt::format("{} error{}, {} warning{}\n", errors, errors == 1 ? "" : "s",
                                warnings, warnings == 1 ? "" : "s");
   }
@@ -56,57 +82,140 @@ int print_diagnostics(Session& session, const Streams& streams) {
   return errors > 0 ? findings : done;
 }
 
-int run(int argc, const char* const* argv, Files& files, const Streams& streams) {
-  CLI::App app{"maslin compiles a way of preserving against this week's basket"};
-  app.require_subcommand(1);
-  app.set_version_flag("--version", std::string("maslin 0.1.0"));
-  Inputs inputs;
-  PlanOptions options;
-  std::vector<std::string> words;
+namespace {
 
-  CLI::App* plan_command = app.add_subcommand("plan", "what to weigh of everything");
-  plan_command->footer(
-      "Examples:\n"
-      "  maslin plan chutney.maslin basket.maslin kitchen.maslin\n"
-      "  maslin plan all.maslin --aim \"4 kg finished\"\n"
-      "  maslin plan basket.maslin --framework \"orchard chutney\"     (from the library)");
-  add_inputs(*plan_command, inputs, true);
-  plan_command->add_option("--aim", options.aim,
-                           "\"4 kg finished\" or \"3 kg prepared\"; without it, as much as fits");
-  plan_command->add_option("--taste", options.taste, "a variant that the framework declares");
-  plan_command->add_flag("--mend", options.mend,
-                         "where nothing fits, write the mended basket beside the old one");
-  plan_command->add_option("--framework", options.framework,
-                           "which framework, where there are several");
-  plan_command->add_option("--basket", options.basket, "which basket, where there are several");
-  plan_command->add_option("--kitchen", options.kitchen, "which kitchen, where there are several");
-
-  CLI::App* check_command = app.add_subcommand("check", "what is wrong with these files");
-  check_command->footer("Example:\n  maslin check chutney.maslin basket.maslin");
-  add_inputs(*check_command, inputs, true);
-
-  CLI::App* explain_command =
-      app.add_subcommand("explain", "a diagnostic, ingredient, class, unit or framework");
-  explain_command->footer(
-      "Examples:\n"
-      "  maslin explain too-little\n"
-      "  maslin explain quince\n"
-      "  maslin explain sharp fruit\n"
-      "  maslin explain            (what there is to explain)");
-  explain_command->add_option("name", words, "what to explain");
-  explain_command->add_option("--with", inputs.paths, "files that declare it");
-  explain_command->add_option("--library", inputs.libraries,
-                              "a folder that `use` may reach as well");
-
-  try {
-    app.parse(argc, argv);
-  } catch (const CLI::ParseError& error) {
-    const int code = app.exit(error, streams.out, streams.err);
-    return code == 0 ? done : wrong_usage;
+class CommandLine {
+ public:
+  CommandLine() {
+    // At most one here, and one is asked for below, so that a word that names none is told first.
+    app_.require_subcommand(0, 1);
+    app_.set_version_flag("--version", fmt::format("maslin {}", version));
+    add_manner(app_, manner_);
+    add_plan();
+    add_check();
+    add_explain();
   }
-  if (plan_command->parsed()) return plan(inputs, options, files, streams);
-  if (check_command->parsed()) return check(inputs, files, streams);
-  return explain(words, inputs, files, streams);
+
+  int run(int argc, const char* const* argv, Files& files, Streams streams) {
+    try {
+      app_.parse(argc, argv);
+      if (app_.get_subcommands().empty()) throw CLI::RequiredError("a subcommand");
+      check_manner();
+    } catch (const CLI::ParseError& error) {
+      return answer(error, streams);
+    }
+    name_command(streams);
+    streams.one_line = manner_.one_line;
+    if (plan_->parsed()) return plan(inputs_, options_, files, streams);
+    if (check_->parsed()) return check(inputs_, files, streams);
+    return explain(words_, inputs_, files, streams);
+  }
+
+ private:
+  void add_plan() {
+    plan_ = app_.add_subcommand("plan", "what to weigh of everything");
+    plan_->footer(
+        "Examples:\n"
+        "  maslin plan chutney.maslin basket.maslin kitchen.maslin\n"
+        "  maslin plan all.maslin --aim \"4 kg finished\"\n"
+        "  maslin plan basket.maslin --framework \"orchard chutney\"     (from the library)");
+    add_inputs(*plan_, inputs_, true);
+    plan_->add_option("--aim", options_.aim,
+                      "\"4 kg finished\" or \"3 kg prepared\"; without it, as much as fits");
+    plan_->add_option("--taste", options_.taste, "a variant that the framework declares");
+    plan_->add_flag("--mend", options_.mend,
+                    "where nothing fits, write the mended basket beside the old one");
+    plan_->add_option("--framework", options_.framework,
+                      "which framework, where there are several");
+    plan_->add_option("--basket", options_.basket, "which basket, where there are several");
+    plan_->add_option("--kitchen", options_.kitchen, "which kitchen, where there are several");
+    plan_
+        ->add_option("--to", options_.to,
+                     "text, markdown, json, or blend: the linear programme, as JSON")
+        ->check(CLI::IsMember({"text", "markdown", "json", "blend"}));
+    add_manner(*plan_, manner_);
+  }
+
+  void add_check() {
+    check_ = app_.add_subcommand("check", "what is wrong with these files");
+    check_->footer("Example:\n  maslin check chutney.maslin basket.maslin");
+    add_inputs(*check_, inputs_, true);
+    add_manner(*check_, manner_);
+  }
+
+  void add_explain() {
+    explain_ = app_.add_subcommand("explain", "a diagnostic, ingredient, class, unit or framework");
+    explain_->footer(
+        "Examples:\n"
+        "  maslin explain too-little\n"
+        "  maslin explain quince\n"
+        "  maslin explain sharp fruit\n"
+        "  maslin explain            (what there is to explain)");
+    explain_->add_option("name", words_, "what to explain");
+    explain_->add_option("--with", inputs_.paths, "files that declare it");
+    explain_->add_option("--library", inputs_.libraries, "a folder that `use` may reach as well");
+    add_manner(*explain_, manner_);
+  }
+
+  // One answer has one form.
+  void check_manner() const {
+    const bool to_json = options_.to == "json" || options_.to == "blend";
+    if (manner_.json && plan_->count("--to") > 0 && !to_json) {
+      throw CLI::ExcludesError("--json", "--to " + options_.to);
+    }
+    if (manner_.one_line && (manner_.json || to_json)) {
+      throw CLI::ExcludesError("--short", "JSON");
+    }
+  }
+
+  void name_command(const Streams& streams) const {
+    if (streams.envelope == nullptr) return;
+    for (const CLI::App* each : app_.get_subcommands()) {
+      streams.envelope->set_command(each->get_name());
+    }
+  }
+
+  // To --help and --version, and to what is wrong on the command line.
+  int answer(const CLI::ParseError& error, const Streams& streams) const {
+    std::ostringstream asked;
+    std::ostringstream wrong;
+    const int code = app_.exit(error, asked, wrong) == 0 ? done : wrong_usage;
+    if (streams.envelope == nullptr) {
+      streams.out << asked.str();
+      streams.err << wrong.str();
+      return code;
+    }
+    name_command(streams);
+    if (code == done) {
+      streams.envelope->set_help(asked.str());
+    } else {
+      streams.envelope->set_wrong_usage(error.what());
+    }
+    return code;
+  }
+
+  CLI::App app_{"maslin compiles a way of preserving against this week's basket", "maslin"};
+  CLI::App* plan_ = nullptr;
+  CLI::App* check_ = nullptr;
+  CLI::App* explain_ = nullptr;
+  Manner manner_;
+  Inputs inputs_;
+  PlanOptions options_;
+  std::vector<std::string> words_;
+};
+
+}  // namespace
+
+int run(int argc, const char* const* argv, Files& files, const Streams& streams) {
+  CommandLine line;
+  if (!wants_json(argc, argv)) return line.run(argc, argv, files, streams);
+  Envelope envelope;
+  // Nothing but the envelope may reach standard output.
+  std::ostringstream unused;
+  const int code =
+      line.run(argc, argv, files, {streams.in, unused, unused, false, false, &envelope});
+  streams.out << envelope.text(code);
+  return code;
 }
 
 }  // namespace maslin::command

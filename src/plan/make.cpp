@@ -3,10 +3,14 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
+#include "language/amounts.hpp"
 #include "plan/attempt.hpp"
 #include "plan/mend.hpp"
 #include "plan/misfit.hpp"
 #include "plan/use_up.hpp"
+#include "plan/weights.hpp"
 
 namespace maslin::plan {
 namespace {
@@ -21,11 +25,19 @@ void offer(const std::vector<Mend>& mends, Diagnostic& found) {
   }
 }
 
-void report_too_fine(const blend::Grounding& grounding, const std::vector<Breach>& breaches,
-                     Diagnostics& diagnostics) {
+bool says_how_far(const language::Framework& framework) {
+  return std::any_of(
+      framework.limits.begin(), framework.limits.end(),
+      [](const language::Limit& limit) { return is_computed(limit) && is_of_finished(limit); });
+}
+
+void report_too_fine(const blend::Grounding& grounding, language::KitchenId kitchen,
+                     const std::vector<Breach>& breaches, Diagnostics& diagnostics) {
+  const Tools tools = tools_of(grounding.program, kitchen);
   auto& found = diagnostics.report(
       Code::too_fine, grounding.framework.span,
-      "there is a plan, but not one that the scales can weigh inside every range");
+      fmt::format("there is a plan, but not one that scales to {} can weigh inside every range",
+                  weight_text(tools.scale_step)));
   std::string broken;
   for (const Breach& breach : breaches) broken += (broken.empty() ? "" : "; ") + breach.text;
   if (!broken.empty()) found.with_why("after rounding: " + broken);
@@ -49,20 +61,30 @@ Made make_plan(const language::Program& program, const Task& task, Diagnostics& 
     }
     return made;
   }
+  if (task.aim.kind == AimKind::finished && !says_how_far(grounding.framework)) {
+    diagnostics
+        .report(Code::bad_aim, grounding.framework.span,
+                "this framework does not say how far to boil down, so no finished weight follows")
+        .with_mend("aim at prepared produce, for example `--aim \"3 kg prepared\"`")
+        .with_mend("or add a limit such as `soluble solids 36 .. 46 %`");
+    return made;
+  }
   Attempt attempt = attempt_plan(grounding, task);
   if (attempt.outcome == Outcome::planned) {
     attempt.plan->use_up = what_would_use_up(grounding, task, attempt);
     made.plan = std::move(attempt.plan);
     return made;
   }
-  if (attempt.outcome == Outcome::too_fine) {
-    report_too_fine(grounding, attempt.breaches, diagnostics);
+  const bool asked_for_little =
+      attempt.outcome == Outcome::nothing && task.aim.kind != AimKind::most;
+  if (attempt.outcome == Outcome::too_fine || asked_for_little) {
+    report_too_fine(grounding, task.kitchen, attempt.breaches, diagnostics);
     return made;
   }
   const Misfit misfit = find_misfit(grounding, task, attempt);
   made.mends = find_mends(program, task, misfit.statements());
   const std::size_t first = diagnostics.all().size();
-  report_misfit(grounding, task, misfit, diagnostics);
+  report_misfit(grounding, task, misfit, made.mends, diagnostics);
   if (first < diagnostics.all().size()) offer(made.mends, diagnostics.all()[first]);
   return made;
 }

@@ -69,8 +69,10 @@ void drop(blend::LinearProgram& program, const blend::Blend& blend,
 class MisfitReporter {
  public:
   MisfitReporter(const blend::Grounding& grounding, const Task& task, const Misfit& misfit,
-                 Diagnostics& diagnostics)
-      : program_(grounding.program),
+                 const std::vector<Mend>& mends, Diagnostics& diagnostics)
+      : given_(grounding),
+        mends_(mends),
+        program_(grounding.program),
         framework_(grounding.framework),
         task_(task),
         misfit_(misfit),
@@ -78,9 +80,12 @@ class MisfitReporter {
         diagnostics_(diagnostics) {}
 
   void report(const std::vector<Statement>& conflict) {
-    const auto main = std::find_if(conflict.begin(), conflict.end(), [&](Statement s) {
-      return info(s).kind == StatementKind::supply;
-    });
+    auto main =
+        std::find_if(conflict.begin(), conflict.end(), [&](Statement s) { return is_mended(s); });
+    if (main == conflict.end()) {
+      main = std::find_if(conflict.begin(), conflict.end(),
+                          [&](Statement s) { return info(s).kind == StatementKind::supply; });
+    }
     const bool short_of = main != conflict.end();
     Diagnostic& found = short_of ? report_too_little(*main, conflict) : report_clash(conflict);
     for (const Statement statement : conflict) {
@@ -93,6 +98,16 @@ class MisfitReporter {
   }
 
  private:
+  // Whether the best mend that changes the basket changes this line.
+  bool is_mended(Statement statement) const {
+    if (info(statement).kind != StatementKind::supply) return false;
+    const blend::LineReference reference = supply_of(statement).lines.front();
+    const auto& lines = reference.in_store ? given_.kitchen->store : given_.basket.lines;
+    const auto mend = std::find_if(mends_.begin(), mends_.end(),
+                                   [](const Mend& each) { return !each.edits.empty(); });
+    return mend != mends_.end() && mend->edits.front().span == lines[reference.index].amount_span;
+  }
+
   const StatementInfo& info(Statement statement) const { return blend_.statements[statement]; }
   const blend::Supply& supply_of(Statement statement) const {
     return blend_.supplies[info(statement).index];
@@ -198,6 +213,8 @@ class MisfitReporter {
                        percent_text(*substitution.cap), substitution.replaced.name);
   }
 
+  const blend::Grounding& given_;
+  const std::vector<Mend>& mends_;
   const language::Program& program_;
   const language::Framework& framework_;
   const Task& task_;
@@ -246,13 +263,13 @@ Misfit find_misfit(const blend::Grounding& grounding, const Task& task, const At
 }
 
 void report_misfit(const blend::Grounding& grounding, const Task& task, const Misfit& misfit,
-                   Diagnostics& diagnostics) {
+                   const std::vector<Mend>& mends, Diagnostics& diagnostics) {
   if (misfit.conflicts.empty()) {
     diagnostics.report(Code::unsolved, grounding.framework.span,
                        "no plan could be worked out for this");
     return;
   }
-  MisfitReporter reporter(grounding, task, misfit, diagnostics);
+  MisfitReporter reporter(grounding, task, misfit, mends, diagnostics);
   for (const auto& conflict : misfit.conflicts) reporter.report(conflict);
 }
 

@@ -23,8 +23,8 @@ struct Misfit {
 // `attempt` had no plan.
 Misfit find_misfit(const blend::Grounding& grounding, const Task& task, const Attempt& attempt);
 
-// One report for each conflict.
+// One report for each conflict; it begins with what the best mend changes.
 void report_misfit(const blend::Grounding& grounding, const Task& task, const Misfit& misfit,
-                   Diagnostics& diagnostics);
+                   const std::vector<Mend>& mends, Diagnostics& diagnostics);
 
 }  // namespace maslin::plan

@@ -22,11 +22,6 @@ bool better(const Solved& a, const Solved& b) {
   return false;
 }
 
-double distance_from_fitting(const Solved& solved) {
-  const blend::Elastic elastic = blend::relax(solved.blend.program);
-  return elastic.status == blend::Status::optimal ? elastic.total : blend::infinity;
-}
-
 bool fits(const Solved& solved) { return solved.solution.status == blend::Status::optimal; }
 
 }  // namespace
@@ -61,9 +56,7 @@ Solved solve_best(const blend::Grounding& grounding, const blend::Setting& setti
     other.at_cap.assign(best.blend.full_substitutions, false);
     for (std::size_t i = 0; i < full; ++i) other.at_cap[i] = ((choice >> i) & 1) != 0;
     Solved candidate = solve_again(grounding, other);
-    const bool take = fits(candidate) ? !fits(best) || better(candidate, best)
-                                      : !fits(best) && distance_from_fitting(candidate) <
-                                                           distance_from_fitting(best);
+    const bool take = fits(candidate) && (!fits(best) || better(candidate, best));
     if (take) best = std::move(candidate);
   }
   return best;

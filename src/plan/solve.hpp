@@ -19,7 +19,7 @@ struct Solved {
 blend::Goal goal_of(const Aim& aim);
 
 // The best over all ways in which credits may or may not reach their caps; where none has a
-// solution, the one that comes nearest to having one.
+// solution, the way in which no credit reaches its cap: its reasons are the plainest.
 Solved solve_best(const blend::Grounding& grounding, const blend::Setting& setting);
 
 // With the same choice of caps as before.

@@ -66,7 +66,7 @@ class Explainer {
   }
 
   void row(std::string_view head, const std::string& value, const std::string& origin = {}) {
-    line("  {:<16}{}{}", head, value, origin.empty() ? "" : "  (" + origin + ")");
+    line("  {:<15} {}{}", head, value, origin.empty() ? "" : "  (" + origin + ")");
   }
 
   std::string place(Span span) const {

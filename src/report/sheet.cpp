@@ -333,7 +333,7 @@ class SheetMaker {
   std::vector<std::string> purchase_row(const Purchase& purchase) const {
     std::string what = name(purchase.ingredient);
     if (purchase.acidity) what += fmt::format(", {} acidity", percent_text(*purchase.acidity));
-    std::string how_much = weight_text(purchase.weight.round_to(1));
+    std::string how_much = weight_text(purchase.weight);
     if (purchase.gross) how_much += " (gross)";
     std::string packs;
     if (purchase.packs) {

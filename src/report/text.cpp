@@ -53,7 +53,24 @@ std::string wrapped(const std::string& text, std::size_t indent) {
 // Figures stand to the right of their column, words to the left.
 bool is_figure(std::string_view cell) { return !cell.empty() && cell[0] >= '0' && cell[0] <= '9'; }
 
-std::string table_text(const Table& table) {
+// A column that has nothing in it is not there.
+Table without_empty_columns(const Table& table) {
+  Table result;
+  result.rows.resize(table.rows.size());
+  for (std::size_t i = 0; i < table.heads.size(); ++i) {
+    const bool any = std::any_of(table.rows.begin(), table.rows.end(),
+                                 [&](const auto& row) { return !row[i].empty(); });
+    if (!any) continue;
+    result.heads.push_back(table.heads[i]);
+    for (std::size_t row = 0; row < table.rows.size(); ++row) {
+      result.rows[row].push_back(table.rows[row][i]);
+    }
+  }
+  return result;
+}
+
+std::string table_text(const Table& whole) {
+  const Table table = without_empty_columns(whole);
   std::vector<std::size_t> widths(table.heads.size());
   std::vector<bool> right(table.heads.size(), true);
   for (std::size_t i = 0; i < table.heads.size(); ++i) {

@@ -1,0 +1,216 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "report/json_explain.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+
+#include "diagnostic/json.hpp"
+#include "diagnostic/render.hpp"
+#include "language/membership.hpp"
+#include "report/json.hpp"
+
+namespace maslin::report {
+namespace {
+
+using Json = nlohmann::ordered_json;
+using language::Figure;
+using language::Ingredient;
+using language::IngredientId;
+using language::Program;
+
+Json texts_json(const std::vector<std::string>& texts) {
+  Json json = Json::array();
+  for (const std::string& text : texts) json.push_back(printable(text));
+  return json;
+}
+
+std::string_view raw_name(language::RawHazard raw) {
+  switch (raw) {
+    case language::RawHazard::unpleasant:
+      return "unpleasant";
+    case language::RawHazard::unsafe:
+      return "unsafe";
+    case language::RawHazard::none_known:
+      break;
+  }
+  return "none known";
+}
+
+class Describer {
+ public:
+  Describer(const Sources& sources, const Program& program)
+      : sources_(sources), program_(program) {}
+
+  Json ingredient(IngredientId id) const {
+    const Ingredient& found = program_[id];
+    Json json = {{"name", printable(found.name)},
+                 {"place", place_json(sources_, found.span)},
+                 {"also", texts_json(found.also)},
+                 {"classes", classes_of(id)}};
+    add_figure(json, "ph", found.ph);
+    add_figure(json, "edible_share", found.edible);
+    add_figure(json, "density_g_per_ml", found.density);
+    add_figure(json, "piece_g", found.piece);
+    add_figure(json, "soluble_solids_share", found.soluble_solids);
+    add_figure(json, "total_solids_share", found.total_solids);
+    json["composition_g_per_100_g"] = composition(found);
+    json["raw"] = raw_name(found.raw);
+    if (found.boil_first.is_positive()) {
+      json["boil_first_s"] = number_json(found.boil_first.in_base());
+    }
+    if (!found.raw_reason.empty()) json["raw_reason"] = printable(found.raw_reason);
+    if (found.allergens_stated) json["allergens"] = allergens(found);
+    json["notes"] = texts_json(found.notes);
+    json["sources"] = texts_json(found.sources);
+    return json;
+  }
+
+  Json of_class(language::ClassId id) const {
+    const language::Class& found = program_[id];
+    std::vector<std::string> parents;
+    for (const auto parent : found.parents) parents.push_back(program_[parent].name);
+    std::vector<std::string> where;
+    for (const auto& condition : found.conditions) {
+      where.emplace_back(sources_.text(condition.span));
+    }
+    std::vector<std::string> members;
+    for (std::size_t i = 0; i < program_.ingredients.size(); ++i) {
+      if (is_member(program_, IngredientId(i), id)) members.push_back(program_.ingredients[i].name);
+    }
+    std::sort(members.begin(), members.end());
+    Json json = {{"name", printable(found.name)},  {"place", place_json(sources_, found.span)},
+                 {"also", texts_json(found.also)}, {"is", texts_json(parents)},
+                 {"where", texts_json(where)},     {"members", texts_json(members)}};
+    if (found.usually.valid()) json["usually"] = printable(program_[found.usually].name);
+    return json;
+  }
+
+  Json framework(const language::Framework& found) const {
+    std::vector<std::string> shares;
+    for (const auto& share : found.shares) shares.push_back(text_at(sources_, share.span));
+    std::vector<std::string> additions;
+    for (const auto& addition : found.additions) {
+      additions.push_back(text_at(sources_, addition.span));
+    }
+    std::vector<std::string> substitutions;
+    for (const auto& each : found.substitutions) {
+      substitutions.push_back(text_at(sources_, each.span));
+    }
+    std::vector<std::string> limits;
+    for (const auto& limit : found.limits) limits.push_back(text_at(sources_, limit.span));
+    return {{"name", printable(found.name)},
+            {"title", printable(found.title)},
+            {"place", place_json(sources_, found.span)},
+            {"documentation", printable(found.documentation)},
+            {"shares", texts_json(shares)},
+            {"additions", texts_json(additions)},
+            {"substitutions", texts_json(substitutions)},
+            {"limits", texts_json(limits)},
+            {"notes", texts_json(found.notes)},
+            {"sources", texts_json(found.sources)}};
+  }
+
+  Json unit(const language::Unit& found) const {
+    Json json = {{"name", printable(found.name)}, {"place", place_json(sources_, found.span)}};
+    if (!found.could_be.empty()) {
+      std::vector<std::string> could_be;
+      for (const auto id : found.could_be) could_be.push_back(program_[id].name);
+      json["could_be"] = texts_json(could_be);
+      return json;
+    }
+    constexpr std::string_view bases[] = {"g", "ml", "s", "°C", "mm", "W"};
+    std::string_view base = "1";
+    for (std::size_t i = 0; i < base_count; ++i) {
+      if (found.dimension.powers[i] == 1) base = bases[i];
+    }
+    // Longer than nine places would hold: the US teaspoon has eleven.
+    json["factor"] = found.factor.to_double();
+    json["of"] = base;
+    return json;
+  }
+
+ private:
+  static void add_figure(Json& json, const char* name, const std::optional<Figure>& figure) {
+    if (!figure) return;
+    json[name] = range_json(figure->value);
+    if (!figure->origin.empty()) json[name]["source"] = printable(figure->origin);
+  }
+
+  static Json allergens(const Ingredient& found) {
+    std::vector<std::string> names;
+    for (const std::string& each : found.allergens) {
+      if (!each.empty()) names.push_back(each);
+    }
+    return texts_json(names);
+  }
+
+  static Json composition(const Ingredient& found) {
+    Json json = Json::object();
+    for (std::size_t i = 0; i < science::substance_count; ++i) {
+      const auto substance = static_cast<science::Substance>(i);
+      const auto& share = found.composition[substance];
+      if (!share) continue;
+      json[std::string(science::name_of(substance))] =
+          range_json({share->low * 100, share->high * 100});
+    }
+    return json;
+  }
+
+  Json classes_of(IngredientId id) const {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < program_.classes.size(); ++i) {
+      if (is_member(program_, id, language::ClassId(i))) names.push_back(program_.classes[i].name);
+    }
+    return texts_json(names);
+  }
+
+  const Sources& sources_;
+  const Program& program_;
+};
+
+std::string lines_of(const std::string& text) {
+  std::string result;
+  std::size_t at = 0;
+  while (at < text.size()) {
+    const std::size_t end = std::min(text.find('\n', at), text.size());
+    result += printable(std::string_view(text).substr(at, end - at)) + '\n';
+    at = end + 1;
+  }
+  return result;
+}
+
+}  // namespace
+
+Json explain_json(Code code) {
+  const bool error = severity_of(code) == Severity::error;
+  return {
+      {"name", name_of(code)},
+      {"found", true},
+      {"text", page_of(code)},
+      {"diagnostic", {{"severity", error ? "error" : "warning"}, {"summary", summary_of(code)}}}};
+}
+
+Json explain_json(const Sources& sources, const Program& program, const language::Names& names,
+                  const std::string& name, const Explanation& explanation) {
+  const std::string wanted = language::normal_name(name);
+  Json json = {{"name", printable(wanted)},
+               {"found", explanation.found},
+               {"text", lines_of(explanation.text)}};
+  const Describer describe(sources, program);
+  const auto* thing = names.things.find(wanted);
+  // In the order in which the text looks for them.
+  if (thing != nullptr && thing->value.ingredient.valid()) {
+    json["ingredient"] = describe.ingredient(thing->value.ingredient);
+  } else if (thing != nullptr) {
+    json["class"] = describe.of_class(thing->value.of_class);
+  } else if (const auto* framework = names.frameworks.find(wanted)) {
+    json["framework"] = describe.framework(program[framework->value]);
+  } else if (const auto* unit = names.units.find(wanted)) {
+    json["unit"] = describe.unit(program[unit->value]);
+  }
+  return json;
+}
+
+}  // namespace maslin::report
