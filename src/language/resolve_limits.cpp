@@ -44,6 +44,17 @@ bool read_limit_range(Context& context, View statement, Limit& limit, Measure& f
   }
   const auto range = read_range(context, statement.child(Kind::range));
   if (!range) return false;
+  if (range->has_low && range->has_high && range->bounds.low == range->bounds.high) {
+    const Span before{range->span.file, range->span.begin, range->span.begin};
+    context
+        .report(Code::comparison_sign, range->span,
+                "this limit does not say whether it is the least or the most")
+        .with_why("nothing that is weighed meets a single value exactly")
+        .with_mend("write `<=`, `>=` or a range: `36 .. 46 %`")
+        .with_fix({Fix::Kind::suggested, "make it the most", {{before, "<= "}}})
+        .with_fix({Fix::Kind::suggested, "make it the least", {{before, ">= "}}});
+    return false;
+  }
   limit.range = range->bounds;
   limit.has_low = range->has_low;
   limit.has_high = range->has_high;
