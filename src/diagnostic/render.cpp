@@ -94,8 +94,8 @@ class Renderer {
   void head() {
     const bool error = severity_of(diagnostic_.code) == Severity::error;
     if (diagnostic_.primary) out_ += place(diagnostic_.primary->span) + ": ";
-    out_ += strong(fmt::format("{}: {}", error ? "error" : "warning",
-                               printable(diagnostic_.message)));
+    out_ +=
+        strong(fmt::format("{}: {}", error ? "error" : "warning", printable(diagnostic_.message)));
     out_ += fmt::format(" [{}]\n", name_of(diagnostic_.code));
   }
 

@@ -165,7 +165,7 @@ TEST(Question, Q35FigIsLowAcid) {
       "framework one { produce { fruit 100 % }\n"
       "limits { low acid <= 10 % of prepared produce } }\n"
       "ingredient garden fig is fruit { pH 5.05 .. 5.98; source \"FDA list of pH, 2003\" }\n"
-                           "basket { garden fig 5 kg; apple 1.8 kg prepared }";
+      "basket { garden fig 5 kg; apple 1.8 kg prepared }";
   const Planned planned(text);
   ASSERT_TRUE(planned.fits()) << planned.messages();
   EXPECT_NEAR(planned.weight("garden fig"), 200, 2);
