@@ -204,12 +204,18 @@ def difference_of(row):
     return D(row["carb_g"]) - D(row["fibre_g"]) - D(row["sugars_total_g"] or 0)
 
 
+def not_fibre(row):
+    """The carbohydrate that is not fibre; only SR28 counts the fibre in."""
+    fibre = D(row["fibre_g"]) if "incl. fibre" in row["basis"] else D(0)
+    return D(row["carb_g"]) - fibre
+
+
 def sugars_of_unknown_kind(entry, foods, strays):
     """The total, be it nothing; where no table has it, none up to all that is not fibre."""
     total = component(entry, foods, "sugars_total_g", "sugars", strays, least=D(0))
     if total:
         return [total]
-    most = [D(row["carb_g"]) - D(row["fibre_g"]) for row in foods
+    most = [not_fibre(row) for row in foods
             if known(entry, row, "carb_g") and known(entry, row, "fibre_g")]
     return [Component("sugars", D(0), max(most))] if most else []
 
@@ -258,12 +264,46 @@ def composition(entry, foods):
     return [part for part in parts if part.name not in entry["leave"]], strays
 
 
-def residual_note(parts):
+def salt_of(row):
+    """Added salt: the sodium as sodium chloride (58.44 g for 22.99 g, molar masses)."""
+    return D(row["sodium_mg"]) * D("58.44") / D("22.99") / 1000
+
+
+def salted(foods, parts):
+    """Salt by the sodium, and as ash what is left of it, so that neither is counted twice."""
+    rows = [row for row in foods if row["sodium_mg"] and row["ash_g"]]
+    salts = [salt_of(row) for row in rows]
+    rests = [max(D(0), D(row["ash_g"]) - salt) for row, salt in zip(rows, salts)]
+    kept = [part for part in parts if part.name not in ("ash", "sodium")]
+    grams = len([part for part in kept if part.unit == "g"])
+    found = [Component("salt", min(salts), max(salts))]
+    if max(rests) >= SHOWN:
+        found.append(Component("ash", min(rests), max(rests)))
+    return kept[:grams] + found + kept[grams:]
+
+
+def check_marked(entry, foods):
+    """A figure typed by hand says where it comes from."""
+    said = bool(entry["parts_from"] or entry["sources"])
+    if entry["parts"] and not said and not foods:
+        raise Problem(f"{entry['name']}: parts typed by hand, from where?")
+    if entry["acid"] and not said:
+        kind, low, high = entry["acid"]
+        known = [round(D(row["organic_acids_g"]), 2) for row in foods if row["organic_acids_g"]]
+        if not {round(D(low), 2), round(D(high), 2)} <= set(known):
+            raise Problem(f"{entry['name']}: {kind} typed by hand, from where?")
+
+
+def residual_note(entry, parts):
     rest = 100 - sum(part.high if part.is_bound() else part.middle() for part in parts
                      if part.unit == "g")
     if abs(rest) <= SUM_SLACK:
         return None
     amount = number(abs(rest).quantize(D(1), rounding=decimal.ROUND_HALF_EVEN))
+    if entry["rest"]:
+        return f"{amount} g of the 100 g are unnamed: {entry['rest']}."
+    if rest > 0 and not any(part.name == "fibre" for part in parts):
+        return f"{amount} g of the 100 g are unnamed: no table at hand has the fibre."
     if rest > 0:
         return f"{amount} g of the 100 g are unnamed: carbohydrate by difference, of unknown kind."
     return f"The middles of the ranges are {amount} g over 100 g: the tables do not agree."
@@ -350,7 +390,7 @@ def piece_line(entry, data):
         raise Problem(f"{entry['name']}: no piece {piece}")
     row = found[0]
     weight = D(row["grams"]) / D(row["amount"])
-    label = row["measure"].split(" (")[0]
+    label = row["measure"].split(" (")[0].replace('"', " inch")
     return [spread(weight, weight, "g"),
             "from " + quoted(f"USDA SR28 NDB {code}, {label}, edible part")]
 
@@ -366,7 +406,10 @@ def entry_text(entry, data):
 
     if entry["also"]:
         put("also", [name_text(name) for name in entry["also"]])
+    check_marked(entry, foods)
     parts, strays = composition(entry, foods)
+    if entry["salted"]:
+        parts = salted(foods, parts)
     if parts:
         origin = ["from " + quoted(entry["parts_from"])] if entry["parts_from"] else []
         put("composition", [part.text() for part in parts] + origin)
@@ -385,7 +428,7 @@ def entry_text(entry, data):
                   f"{unit} ({food})." for name, value, unit, food in strays]
     if any(part.is_bound() and part.high > 1 for part in parts):
         notes.append("No table has its sugars: at most the carbohydrate that is not fibre.")
-    notes += filter(None, [residual_note(parts)] if parts else [])
+    notes += filter(None, [residual_note(entry, parts)] if parts else [])
     for note in notes:
         for sentence in re.split(r"(?<=\.) (?=[A-Z])", note):
             put("note", [quoted(sentence)])

@@ -45,7 +45,7 @@ TEST(Question, Q1TheLargestBatch) {
   EXPECT_NEAR(planned.weight("raisin"), 801, 2 * step);
   EXPECT_NEAR(planned.weight("salt"), 53.4, step);
   EXPECT_NEAR(planned.plan().verified.ingoing().to_double(), 10466, 8 * step);
-  ASSERT_EQ(planned.plan().limiting.size() >= 1, true);
+  ASSERT_FALSE(planned.plan().limiting.empty());
   bool onion = false;
   for (const auto& each : planned.plan().limiting) {
     onion = onion || (each.ingredient && planned.program()[*each.ingredient].name == "onion");

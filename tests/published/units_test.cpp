@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-// Every unit of the library against GNU units, a reference of its own.
+// Every unit of the library against GNU units, a reference of its own, which draws on NIST and the
+// acts of weights and measures. Where it is not installed the test fails.
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -54,7 +56,8 @@ TEST(Published, EveryUnitIsWhatGnuUnitsSays) {
     const auto name = gnu_names.find(unit.name);
     const std::string theirs = name == gnu_names.end() ? unit.name : name->second;
     const std::string base = gnu_bases.at(describe(unit.dimension));
-    const std::string answer = output_of("units", "-t -o '%.12g' '" + theirs + "' '" + base + "'");
+    const std::string answer =
+        output_of("units", fmt::format("-t -o '%.12g' '{}' '{}'", theirs, base));
     const double expected = std::strtod(answer.c_str(), nullptr);
     ASSERT_GT(expected, 0) << unit.name << ": " << answer;
     EXPECT_NEAR(unit.factor.to_double() / expected, 1, 1e-10) << unit.name << ": " << answer;
