@@ -14,11 +14,9 @@ namespace {
 using language::Addition;
 using language::Framework;
 using language::Limit;
-using language::Measured;
 using language::Program;
 using language::Property;
 using language::Share;
-using language::Stuff;
 using language::Substitution;
 
 class Grounder {
@@ -39,6 +37,9 @@ class Grounder {
     add_substitutions();
     add_limits();
     add_goal();
+    if (!too_near_.empty()) {
+      blend_.program.objectives.push_back({"keep clear", Direction::minimise, too_near_});
+    }
     add_objectives(given_, setting_.goal, layout_, blend_);
     for (const auto& [column, value] : setting_.decided) {
       blend_.program.columns[column].lower = value;
@@ -150,6 +151,18 @@ class Grounder {
     blend_.program.add_row({std::move(name), lower, upper, std::move(terms), of});
   }
 
+  // A row that keeps clear of its bound where it can: how much of that it gives up is a column of
+  // its own, made small before anything else.
+  void add_clear_row(std::string name, double lower, double upper, std::vector<Term> terms,
+                     Statement of, double clear) {
+    if (clear > 0) {
+      const ColumnIndex given_up = add_column("too near " + name, {Role::deviation}, clear);
+      too_near_.push_back({given_up, 1 / clear});
+      terms.push_back({given_up, std::isinf(upper) ? 1.0 : -1.0});
+    }
+    add_row(std::move(name), lower + clear, upper - clear, std::move(terms), of);
+  }
+
   const language::Line& line_of(LineReference reference) const {
     const auto& lines = reference.in_store ? given_.kitchen->store : given_.basket.lines;
     return lines[reference.index];
@@ -170,8 +183,8 @@ class Grounder {
       });
       const double available = supply.available->to_double() / grams_in_kilogram;
       const double clear = added ? std::min(setting_.margin, available) : 0;
-      add_row("have " + program_[supply.ingredient].name, -infinity, available - clear,
-              std::move(uses[i]), of);
+      add_clear_row("have " + program_[supply.ingredient].name, -infinity, available,
+                    std::move(uses[i]), of, clear);
     }
   }
 
@@ -191,9 +204,18 @@ class Grounder {
                     part * share_of_range * setting_.expected_total);
   }
 
+  // Weighed out already: a plain ratio may be off by a step of the scales, and the verifier judges
+  // it.
+  bool is_decided(const std::vector<ColumnIndex>& columns) const {
+    return !columns.empty() && std::all_of(columns.begin(), columns.end(), [&](ColumnIndex column) {
+      return setting_.decided.count(column) != 0;
+    });
+  }
+
   void add_shares() {
     for (const std::size_t index : layout_.share_order) {
       const Share& share = framework_.shares[index];
+      if (is_decided(layout_.produce[index])) continue;
       const double low = share.range.low.to_double();
       const double high = share.range.high.to_double();
       const Statement of = statement(StatementKind::share, index, share.span);
@@ -201,12 +223,12 @@ class Grounder {
       if (low > 0) {
         auto terms = ones(layout_.produce[index]);
         terms.push_back({blend_.total, -low});
-        add_row("at least " + share.target.name, clear, infinity, std::move(terms), of);
+        add_clear_row("at least " + share.target.name, 0, infinity, std::move(terms), of, clear);
       }
       if (high < 1) {
         auto terms = ones(layout_.produce[index]);
         terms.push_back({blend_.total, -high});
-        add_row("at most " + share.target.name, -infinity, -clear, std::move(terms), of);
+        add_clear_row("at most " + share.target.name, -infinity, 0, std::move(terms), of, clear);
       }
     }
   }
@@ -219,11 +241,17 @@ class Grounder {
       const Statement of = statement(StatementKind::addition, index, addition.span);
       const double low = addition.range.low.to_double() / grams_in_kilogram;
       const double high = addition.range.high.to_double() / grams_in_kilogram;
+      // A step of the scales in the measure of the addition.
+      const double step = largest_coefficient(terms);
+      const double clear = clearance((high - low) / step, layout_.added[index].size()) * step;
+      const double slack = addition.range.is_exact() ? setting_.ratio_slack * step : 0;
       auto below = terms;
       below.push_back({blend_.total, -low});
-      add_row("at least " + addition.target.name, 0, infinity, std::move(below), of);
+      add_clear_row("at least " + addition.target.name, -slack, infinity, std::move(below), of,
+                    clear);
       terms.push_back({blend_.total, -high});
-      add_row("at most " + addition.target.name, -infinity, 0, std::move(terms), of);
+      add_clear_row("at most " + addition.target.name, -infinity, slack, std::move(terms), of,
+                    clear);
     }
   }
 
@@ -250,12 +278,31 @@ class Grounder {
     return terms;
   }
 
+  // What is put in for something else is put in only as far as it counts for that. Weighed out
+  // already it may be a step more.
+  void add_no_more_than_counts(std::size_t index) {
+    if (layout_.donated[index].empty() || is_decided(layout_.donated[index])) return;
+    const Substitution& substitution = framework_.substitutions[index];
+    std::vector<Term> terms;
+    for (const ColumnIndex column : layout_.donated[index]) {
+      const Supply& supply = blend_.supplies[blend_.columns[column].supply];
+      const double worth =
+          credit_per_gram(program_, substitution, framework_, stuff_of(supply)).to_double();
+      // Of unknown worth: none of it.
+      terms.push_back({column, std::isfinite(worth) && worth > 0 ? worth : 1});
+    }
+    terms.push_back({*layout_.credits[index], -1});
+    add_row("no more than counts of " + substitution.donor.name, -infinity, 0, std::move(terms),
+            background);
+  }
+
   void add_substitutions() {
     std::size_t full = 0;
     for (const std::size_t index : layout_.substitution_order) {
       if (!layout_.credits[index]) continue;
       const Substitution& substitution = framework_.substitutions[index];
       const Statement of = statement(StatementKind::substitution, index, substitution.span);
+      add_no_more_than_counts(index);
       auto supply = brought(index);
       supply.push_back({*layout_.credits[index], -1});
       const double cap = substitution.cap ? substitution.cap->to_double() : 1;
@@ -265,6 +312,7 @@ class Grounder {
         if (term.column == *layout_.credits[index]) term.coefficient += 1;
       }
       if (substitution.extent == language::Extent::optional) {
+        if (is_settled(substitution.addition)) continue;
         add_row("brought by " + substitution.donor.name, 0, infinity, std::move(supply),
                 background);
         add_row("cap on " + substitution.donor.name, -infinity, 0, std::move(share), of);
@@ -273,6 +321,7 @@ class Grounder {
       // Full: the credit is the smaller of what is brought and the cap.
       const bool at_cap = full < setting_.at_cap.size() && setting_.at_cap[full];
       ++full;
+      if (is_settled(substitution.addition)) continue;
       add_row("brought by " + substitution.donor.name, 0, at_cap ? infinity : 0, std::move(supply),
               background);
       add_row("cap on " + substitution.donor.name, at_cap ? 0 : -infinity, 0, std::move(share),
@@ -314,8 +363,8 @@ class Grounder {
     // Every amount may be off by half a step.
     constexpr double half = 0.5;
     const double clear = setting_.margin * half * largest * static_cast<double>(terms.size());
-    add_row(low ? "limit from below" : "limit from above", low ? clear : -infinity,
-            low ? infinity : -clear, std::move(terms), of);
+    add_clear_row(low ? "limit from below" : "limit from above", low ? 0 : -infinity,
+                  low ? infinity : 0, std::move(terms), of, clear);
   }
 
   std::vector<Term> ingoing() const {
@@ -326,19 +375,38 @@ class Grounder {
     return terms;
   }
 
+  // What cannot boil away stays, at the least its published low end.
+  std::vector<Term> volatile_part() const {
+    std::vector<Term> terms = ingoing();
+    for (Term& term : terms) {
+      const Supply& supply = blend_.supplies[blend_.columns[term.column].supply];
+      const auto solids = share_of(program_, Property::total_solids, stuff_of(supply));
+      if (solids) term.coefficient -= solids->low.to_double();
+    }
+    terms.push_back({*blend_.evaporated, -1});
+    return terms;
+  }
+
+  // Whether the produce is weighed out already: then the whole is what it is.
+  bool is_weighed() const {
+    return std::all_of(layout_.produce.begin(), layout_.produce.end(),
+                       [&](const auto& columns) { return columns.empty() || is_decided(columns); });
+  }
+
   void add_goal() {
     const double wanted = setting_.goal.kilograms;
+    const GoalKind kind = setting_.goal.kind;
     if (blend_.evaporated) {
-      auto terms = ingoing();
-      terms.push_back({*blend_.evaporated, -1});
-      if (setting_.goal.kind == GoalKind::finished) {
+      add_row("what cannot boil away", 0, infinity, volatile_part(), background);
+      if (kind == GoalKind::finished) {
+        auto terms = ingoing();
+        terms.push_back({*blend_.evaporated, -1});
         const Statement of = statement(StatementKind::aim, 0, framework_.span);
-        add_row("aim", wanted, wanted, std::move(terms), of);
-      } else {
-        add_row("something is left", 0, infinity, std::move(terms), background);
+        const double slack = is_weighed() ? setting_.aim_slack : 0;
+        add_row("aim", wanted - slack, wanted + slack, std::move(terms), of);
       }
     }
-    if (setting_.goal.kind == GoalKind::prepared) {
+    if (kind == GoalKind::prepared && !is_weighed()) {
       const Statement of = statement(StatementKind::aim, 0, framework_.span);
       add_row("aim", wanted, wanted, {{blend_.total, 1}}, of);
     }
@@ -350,6 +418,7 @@ class Grounder {
   const Setting& setting_;
   Blend blend_;
   Layout layout_;
+  std::vector<Term> too_near_;
 };
 
 }  // namespace

@@ -51,12 +51,17 @@ struct Setting {
   Goal goal;
   // For each `full` substitution: whether what is brought reaches the cap.
   std::vector<bool> at_cap;
-  // Kilograms by which rows keep clear of their bounds, so that rounding stays inside.
+  // Kilograms by which rows keep clear of their bounds where they can, so that rounding stays
+  // inside.
   double margin = 0;
   // The prepared produce expected, so that no margin takes more than a part of a narrow range.
   double expected_total = 0;
   // Columns already decided, in kilograms (credits in kilograms or litres).
   std::map<ColumnIndex, double> decided;
+  // Kilograms by which a plain ratio may be missed: what is left of a supply comes in whole steps.
+  double ratio_slack = 0;
+  // Kilograms by which the finished weight may be beside the aim once the produce is weighed out.
+  double aim_slack = 0;
   // Additions already measured out: a plain ratio may be off by a step of the scales, and its row
   // must not make the rest impossible.
   std::vector<std::size_t> settled;

@@ -86,8 +86,8 @@ class ObjectiveMaker {
   }
 
   // |amount - preferred * total| as the sum of what is above and what is below.
-  void add_deviation(std::string name, std::vector<Term> terms, double preferred, double scale,
-                     std::vector<Term>& objective) {
+  void add_deviation(const std::string& name, std::vector<Term> terms, double preferred,
+                     double scale, std::vector<Term>& objective) {
     const ColumnIndex above = add_column("above " + name);
     const ColumnIndex below = add_column("below " + name);
     terms.push_back({blend_.total, -preferred});

@@ -81,7 +81,7 @@ class Renderer {
   }
 
  private:
-  std::string strong(std::string text) const {
+  std::string strong(const std::string& text) const {
     return style_.color ? "\x1b[1m" + text + "\x1b[0m" : text;
   }
 

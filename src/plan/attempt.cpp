@@ -13,7 +13,7 @@ constexpr double grams_in_kilogram = 1000;
 
 // Steps of the scales by which a plan keeps clear of its bounds, tried in turn: as little as rounds
 // well.
-constexpr std::array<double, 6> clearances = {0, 0.5, 1, 2, 4, 8};
+constexpr std::array<double, 8> clearances = {0, 0.05, 0.2, 0.5, 1, 2, 4, 8};
 
 // Fewer steps of the scales than this are no batch.
 constexpr double least_steps = 20;
@@ -36,6 +36,28 @@ std::vector<Limiting> limiting(const Solved& solved) {
     result.push_back(each);
   }
   return result;
+}
+
+// Whether rounding stays inside when the rows keep clear of their bounds by some steps.
+bool plan_clear_of_bounds(const blend::Grounding& grounding, const Task& task,
+                          blend::Setting setting, double step, Attempt& attempt) {
+  for (const double clearance : clearances) {
+    setting.margin = clearance * step;
+    const Solved solved = solve_again(grounding, setting);
+    if (!fits(solved)) continue;
+    const auto draft = round_plan(grounding, task, solved);
+    if (!draft) continue;
+    auto verified = verify(grounding.program, *draft);
+    if (!verified) {
+      attempt.breaches = verified.error();
+      continue;
+    }
+    attempt.outcome = Outcome::planned;
+    attempt.plan = Plan{std::move(verified.value()), {}, {}};
+    if (task.aim.kind == AimKind::most) attempt.plan->limiting = limiting(attempt.solved);
+    return true;
+  }
+  return false;
 }
 
 }  // namespace
@@ -74,22 +96,12 @@ Attempt attempt_plan(const blend::Grounding& grounding, const Task& task) {
   setting.at_cap = attempt.solved.setting.at_cap;
   setting.expected_total = total_of(attempt.solved);
   attempt.outcome = Outcome::too_fine;
-  for (const double clearance : clearances) {
-    setting.margin = clearance * step;
-    const Solved solved = clearance == 0 ? attempt.solved : solve_again(grounding, setting);
-    if (!fits(solved)) continue;
-    const auto draft = round_plan(grounding, task, solved);
-    if (!draft) continue;
-    auto verified = verify(grounding.program, *draft);
-    if (!verified) {
-      attempt.breaches = verified.error();
-      continue;
-    }
-    attempt.outcome = Outcome::planned;
-    attempt.plan = Plan{std::move(verified.value()), {}, {}};
-    if (task.aim.kind == AimKind::most) attempt.plan->limiting = limiting(attempt.solved);
-    return attempt;
-  }
+  if (plan_clear_of_bounds(grounding, task, setting, step, attempt)) return attempt;
+  if (task.aim.kind != AimKind::finished) return attempt;
+  // The finished weight cannot be met to the gram; a pan is not stopped that closely either.
+  constexpr double close = 0.005;
+  setting.aim_slack = close * setting.goal.kilograms;
+  plan_clear_of_bounds(grounding, task, setting, step, attempt);
   return attempt;
 }
 

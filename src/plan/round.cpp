@@ -3,9 +3,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
+#include "blend/layout.hpp"
 #include "language/amounts.hpp"
 #include "language/membership.hpp"
+#include "plan/portions.hpp"
 #include "plan/tool.hpp"
 
 namespace maslin::plan {
@@ -42,21 +45,25 @@ class Rounder {
   }
 
   std::optional<Draft> run() {
-    setting_.margin = 0;
-    round_produce();
-    if (!total_.is_positive() || !solve_rest()) return std::nullopt;
-    // What is credited against something else is weighed before it.
-    for (std::size_t i = 0; i < framework_.additions.size(); ++i) {
-      if (!is_replaced(i)) round_addition(i);
+    if (!round_produce() || !total_.is_positive() || !solve_rest()) return std::nullopt;
+    // What is credited against something else is weighed before it. Two slots may draw on one
+    // supply: by name, so that the order of statements does not matter.
+    const auto additions =
+        blend::by_name(framework_.additions, [](const Addition& each) { return each.target.name; });
+    for (const std::size_t each : additions) {
+      if (!is_replaced(each)) round_addition(each);
     }
     round_substitutes();
     if (!solve_rest()) return std::nullopt;
     settle_credits();
-    for (std::size_t i = 0; i < framework_.additions.size(); ++i) {
-      if (is_replaced(i)) round_addition(i);
+    for (const std::size_t each : additions) {
+      if (is_replaced(each)) round_addition(each);
     }
+    tighten_credits();
     if (!solve_rest()) return std::nullopt;
     settle_finish();
+    std::stable_sort(draft_.additions.begin(), draft_.additions.end(),
+                     [&](const Taken& a, const Taken& b) { return place(a) < place(b); });
     return std::move(draft_);
   }
 
@@ -94,112 +101,68 @@ class Rounder {
 
   // ---- Produce ----------------------------------------------------------------------------------
 
-  struct Portion {
-    ColumnIndex column;
-    Rational weight;     // rounded down to the scales
-    Rational remainder;  // what that leaves out
-    bool low_acid = false;
-  };
-
   bool is_low_acid(language::IngredientId ingredient) const {
     // Without a published pH, or with one above the law's line (UK 4.5).
     const auto& ph = program_[ingredient].ph;
     return !ph || ph->value.high > Rational(Rational::Wide{45}, Rational::Wide{10});
   }
 
-  void round_produce() {
+  bool round_produce() {
     now_ = &solved_.solution;
+    std::vector<ColumnIndex> columns;
     std::vector<Portion> portions;
     for (ColumnIndex column = 0; column < solved_.blend.columns.size(); ++column) {
       if (info(column).role != Role::produce) continue;
-      const Rational exact = value(column);
-      Portion portion{column, exact.floor_to(tools_.scale_step), 0,
-                      is_low_acid(supply(column).ingredient)};
-      portion.remainder = exact - portion.weight;
-      portions.push_back(portion);
-      total_ += portion.weight;
+      columns.push_back(column);
+      portions.push_back({info(column).slot, info(column).supply, value(column), left_of(column),
+                          is_low_acid(supply(column).ingredient), 0});
     }
-    hand_out(portions);
-    for (const Portion& portion : portions) {
-      decide(portion.column, portion.weight);
-      if (!portion.weight.is_positive()) continue;
-      Taken each = taken(portion.column);
-      each.weight = portion.weight;
-      each.amount = portion.weight;
+    // A finished weight is reached from above: less produce may not suffice.
+    Weighing weighing;
+    weighing.step = tools_.scale_step;
+    weighing.from_above = draft_.task.aim.kind == AimKind::finished;
+    for (const auto& share : framework_.shares) weighing.shares.push_back(share.range);
+    for (const auto& limit : framework_.limits) add_cap(limit, columns, weighing);
+    if (!weigh_out(weighing, portions)) return false;
+    for (std::size_t i = 0; i < portions.size(); ++i) {
+      decide(columns[i], portions[i].weight);
+      if (!portions[i].weight.is_positive()) continue;
+      total_ += portions[i].weight;
+      Taken each = taken(columns[i]);
+      each.weight = portions[i].weight;
+      each.amount = portions[i].weight;
       draft_.produce.push_back(each);
     }
+    return true;
   }
 
-  // Steps of the scales that rounding down left over go first to shares that would fall below their
-  // least, then to acid produce before low-acid produce, largest remainder first, so that the whole
-  // is what it should be. A finished weight is reached from above: less produce may not suffice.
-  void hand_out(std::vector<Portion>& portions) {
-    const Rational exact = grams(now_->columns[solved_.blend.total]);
-    const bool up = draft_.task.aim.kind == AimKind::finished;
-    const Rational wanted =
-        up ? exact.ceil_to(tools_.scale_step) : exact.floor_to(tools_.scale_step);
-    while (total_ < wanted) {
-      Portion* best = nullptr;
-      for (Portion& portion : portions) {
-        if (!has_room(portion, portions) || fills_its_share(portion, portions, wanted)) continue;
-        if (best == nullptr || comes_before(portion, *best, portions, wanted)) best = &portion;
-      }
-      if (best == nullptr) return;
-      best->weight += tools_.scale_step;
-      best->remainder -= tools_.scale_step;
-      total_ += tools_.scale_step;
+  void add_cap(const language::Limit& limit, const std::vector<ColumnIndex>& columns,
+               Weighing& weighing) const {
+    if (limit.property || !limit.has_high || limit.whole != language::Whole::prepared_produce) {
+      return;
     }
-  }
-
-  Rational weight_of_share(std::size_t slot, const std::vector<Portion>& portions) const {
-    Rational sum;
-    for (const Portion& portion : portions) {
-      if (info(portion.column).slot == slot) sum += portion.weight;
+    Cap cap{{}, limit.range.high};
+    for (const ColumnIndex column : columns) {
+      cap.counts.push_back(takes(program_, limit.share_of, supply(column).ingredient));
     }
-    return sum;
-  }
-
-  bool lacks(const Portion& portion, const std::vector<Portion>& portions,
-             const Rational& wanted) const {
-    const std::size_t slot = info(portion.column).slot;
-    return weight_of_share(slot, portions) < framework_.shares[slot].range.low * wanted;
-  }
-
-  // One step more would be too much for a share that is a range.
-  bool fills_its_share(const Portion& portion, const std::vector<Portion>& portions,
-                       const Rational& wanted) const {
-    const std::size_t slot = info(portion.column).slot;
-    const Bounds& range = framework_.shares[slot].range;
-    return !range.is_exact() &&
-           weight_of_share(slot, portions) + tools_.scale_step > range.high * wanted;
-  }
-
-  bool comes_before(const Portion& a, const Portion& b, const std::vector<Portion>& portions,
-                    const Rational& wanted) const {
-    const bool a_lacks = lacks(a, portions, wanted);
-    const bool b_lacks = lacks(b, portions, wanted);
-    if (a_lacks != b_lacks) return a_lacks;
-    const bool a_has = a.remainder.is_positive();
-    const bool b_has = b.remainder.is_positive();
-    if (a_has != b_has) return a_has;
-    if (a.low_acid != b.low_acid) return b.low_acid;
-    return a.remainder > b.remainder;
-  }
-
-  bool has_room(const Portion& portion, const std::vector<Portion>& portions) const {
-    const auto& available = supply(portion.column).available;
-    if (!available) return true;
-    Rational used = tools_.scale_step;
-    for (const Portion& other : portions) {
-      if (info(other.column).supply == info(portion.column).supply) used += other.weight;
-    }
-    return used <= *available;
+    weighing.caps.push_back(std::move(cap));
   }
 
   // ---- Additions and credits --------------------------------------------------------------------
 
+  // In the order of the framework, what is replaced in part after the rest.
+  std::pair<bool, std::size_t> place(const Taken& taken) const {
+    return {is_replaced(taken.slot), taken.slot};
+  }
+
+  // What is left to choose. Where a supply ends inside a step, a plain ratio may be out of reach by
+  // as much.
   bool solve_rest() {
     again_ = solve_again(given_, setting_);
+    if (again_.solution.status != blend::Status::optimal) {
+      setting_.ratio_slack = tools_.scale_step.to_double() / grams_in_kilogram;
+      again_ = solve_again(given_, setting_);
+    }
     now_ = &again_.solution;
     return now_->status == blend::Status::optimal;
   }
@@ -225,9 +188,13 @@ class Rounder {
     const Addition& addition = framework_.additions[index];
     auto columns = columns_of(Role::addition, index);
     if (columns.empty()) return;
-    // The largest amount is settled last and takes up what rounding the others left.
-    std::stable_sort(columns.begin(), columns.end(),
-                     [&](ColumnIndex a, ColumnIndex b) { return value(a) < value(b); });
+    // The largest amount of which there is more is settled last and takes up what rounding the
+    // others left.
+    std::stable_sort(columns.begin(), columns.end(), [&](ColumnIndex a, ColumnIndex b) {
+      const bool a_ends = ends(a);
+      const bool b_ends = ends(b);
+      return a_ends != b_ends ? a_ends : value(a) < value(b);
+    });
     Rational counted = credits_on(index);
     for (std::size_t i = 0; i < columns.size(); ++i) {
       const ColumnIndex column = columns[i];
@@ -239,7 +206,7 @@ class Rounder {
       }
       Taken each = taken(column);
       Bounds room{0, left_of(column)};
-      if (last) {
+      if (last && !addition.range.is_exact()) {
         room.low = (wanted_per(addition.range.low) - counted) / per_gram;
         room.high = smaller(room.high, (wanted_per(addition.range.high) - counted) / per_gram);
       }
@@ -251,11 +218,16 @@ class Rounder {
     loosen(index);
   }
 
-  // What a supply still holds; a ton where it holds as much as is wanted.
+  // Whether the supply does not last for a step more.
+  bool ends(ColumnIndex column) const {
+    return left_of(column) < value(column) + tools_.scale_step;
+  }
+
+  // What a supply still holds, and plenty where it holds as much as is wanted.
   Rational left_of(ColumnIndex column) const {
-    const Rational ton(1000000);
+    const Rational plenty(1000000000000L);
     const blend::Supply& from = supply(column);
-    if (!from.available) return ton;
+    if (!from.available) return plenty;
     Rational used;
     for (const auto* list : {&draft_.produce, &draft_.additions, &draft_.substitutes}) {
       for (const Taken& each : *list) {
@@ -344,6 +316,27 @@ class Rounder {
     }
   }
 
+  // What may be credited of a range follows what was weighed out, and that may be a step less.
+  void tighten_credits() {
+    for (std::size_t i = 0; i < framework_.substitutions.size(); ++i) {
+      const Substitution& substitution = framework_.substitutions[i];
+      const Addition& addition = framework_.additions[substitution.addition];
+      const Rational cap = substitution.cap.value_or(Rational(1));
+      if (substitution.extent == Extent::full || addition.range.is_exact() || cap >= Rational(1)) {
+        continue;
+      }
+      Rational others = credits_on(substitution.addition) - draft_.credits[i];
+      for (const Taken& each : draft_.additions) {
+        if (each.slot != substitution.addition) continue;
+        others +=
+            each.weight * amount_per_gram(program_, addition, {each.ingredient, each.acidity});
+      }
+      draft_.credits[i] = smaller(draft_.credits[i], others * cap / (Rational(1) - cap));
+      const auto columns = columns_of(Role::credit, i);
+      if (!columns.empty()) decide(columns.front(), draft_.credits[i]);
+    }
+  }
+
   Rational chosen_amount(std::size_t index) const {
     const Addition& addition = framework_.additions[index];
     Rational sum;
@@ -359,19 +352,56 @@ class Rounder {
 
   // ---- The finish -------------------------------------------------------------------------------
 
+  // As near as the scales come to what was worked out, or to the aim, inside the limits of what
+  // leaves the pan.
   void settle_finish() {
     if (!solved_.blend.evaporated) return;
-    if (draft_.task.aim.kind == AimKind::finished) {
-      draft_.finished = draft_.task.aim.weight;
-      return;
-    }
-    Rational ingoing;
+    const bool aimed = draft_.task.aim.kind == AimKind::finished;
+    const Rational ingoing = in_the_pan([](const Taken&) { return Rational(1); });
+    Rational left = draft_.task.aim.weight;
+    if (!aimed) left = (ingoing - value(*solved_.blend.evaporated)).round_to(tools_.scale_step);
+    const Bounds window = finish_window(ingoing);
+    const Rational least = window.low.ceil_to(tools_.scale_step);
+    const Rational most = window.high.floor_to(tools_.scale_step);
+    if (left < window.low) left = least <= window.high ? least : window.low;
+    if (left > window.high) left = most >= window.low ? most : window.high;
+    draft_.finished = left;
+  }
+
+  template <class PartOf>
+  Rational in_the_pan(PartOf part_of) const {
+    Rational sum;
     for (const auto* list : {&draft_.produce, &draft_.additions, &draft_.substitutes}) {
-      for (const Taken& each : *list) ingoing += each.weight;
+      for (const Taken& each : *list) sum += each.weight * part_of(each);
     }
-    const Rational left = ingoing - value(*solved_.blend.evaporated);
-    const Rational rounded = left.round_to(tools_.scale_step);
-    draft_.finished = rounded > ingoing ? ingoing : rounded;
+    return sum;
+  }
+
+  // What may be left, so that every limit on it holds at the unfavourable end of the figures.
+  Bounds finish_window(const Rational& ingoing) const {
+    Bounds window{0, ingoing};
+    for (const language::Limit& limit : framework_.limits) {
+      if (!is_computed(limit) || !is_of_finished(limit)) continue;
+      const auto sum = [&](bool low) {
+        return in_the_pan([&](const Taken& each) { return share_at(limit, each, low); });
+      };
+      if (limit.has_low && limit.range.low.is_positive()) {
+        window.high = smaller(window.high, sum(true) / limit.range.low);
+      }
+      if (limit.has_high && limit.range.high.is_positive()) {
+        window.low = larger(window.low, sum(false) / limit.range.high);
+      }
+    }
+    return window;
+  }
+
+  Rational share_at(const language::Limit& limit, const Taken& each, bool low) const {
+    if (!limit.property) {
+      return takes(program_, limit.share_of, each.ingredient) ? Rational(1) : Rational(0);
+    }
+    const auto share = share_of(program_, *limit.property, {each.ingredient, each.acidity});
+    if (!share) return low ? Rational(0) : Rational(1);
+    return low ? share->low : share->high;
   }
 
   const blend::Grounding& given_;

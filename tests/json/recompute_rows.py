@@ -103,6 +103,12 @@ class Rows:
                 other = column[0] == 'substitute' and column[1] != part.slot
                 if not own and not other and self.model.donates(part, supply):
                     brought[column] = self.worth(part, supply)
+            # What is put in for something else is put in only as far as it counts for that.
+            put_in = {column: each for column, each in brought.items()
+                      if column[0] == 'substitute'}
+            if put_in:
+                self.add(f'no more than counts of {part.donor}', None, None, ZERO,
+                         {**put_in, credit: Fraction(-1)})
             self.add(f'brought by {part.donor}', None, ZERO, ZERO if part.full else None, brought)
             capped = {column: -part.cap * each for column, each in self.amount(part.addition).items()}
             capped[credit] += 1
@@ -138,10 +144,13 @@ class Rows:
         kind, kilograms = self.model.aim
         left = {**self.ones(), BOILED: Fraction(-1)}
         # Where no limit says how far to boil down, there is no finished weight to aim at.
+        if self.boiled:
+            # Solids stay, at the least their published low end.
+            water = {column: 1 - (self.model.ingredient(supply).figure('total solids') or (ZERO,))[0]
+                     for column, supply in self.model.columns.items()}
+            self.add('what cannot boil away', None, ZERO, None, {**water, BOILED: Fraction(-1)})
         if kind == 'finished' and self.boiled:
             self.add('aim', of, kilograms, kilograms, left)
-        elif self.boiled:
-            self.add('something is left', None, ZERO, None, left)
         if kind == 'prepared':
             self.add('aim', of, kilograms, kilograms, {TOTAL: Fraction(1)})
 

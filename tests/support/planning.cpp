@@ -6,22 +6,27 @@
 #include <array>
 #include <cstdio>
 
+#include "report/sheet.hpp"
+#include "report/text.hpp"
+
 namespace maslin::test {
 
 Planned::Planned(const std::string& text, plan::Aim aim)
-    : files_({{"/kitchen/test.maslin", text}}), session_(std::make_unique<Session>(files_)) {
-  session_->load("/kitchen/test.maslin");
+    : Planned({{"/kitchen/test.maslin", text}}, "/kitchen/test.maslin", aim) {}
+
+Planned::Planned(const Texts& texts, const std::string& root, plan::Aim aim)
+    : files_(texts), session_(std::make_unique<Session>(files_)) {
+  session_->load(root);
   session_->compile();
   const language::Program& program = session_->program();
   if (session_->diagnostics().has_errors() || program.baskets.empty()) return;
-  plan::Task task;
-  task.framework = language::FrameworkId(program.frameworks.size() - 1);
-  task.basket = language::BasketId(program.baskets.size() - 1);
+  task_.framework = language::FrameworkId(program.frameworks.size() - 1);
+  task_.basket = language::BasketId(program.baskets.size() - 1);
   if (!program.kitchens.empty()) {
-    task.kitchen = language::KitchenId(program.kitchens.size() - 1);
+    task_.kitchen = language::KitchenId(program.kitchens.size() - 1);
   }
-  task.aim = aim;
-  made_ = plan::make_plan(program, task, session_->diagnostics());
+  task_.aim = aim;
+  made_ = plan::make_plan(program, task_, session_->diagnostics());
 }
 
 std::vector<std::string> Planned::codes() const {
@@ -39,6 +44,20 @@ std::string Planned::messages() const {
     for (const std::string& mend : each.mends) result += "  " + mend + "\n";
   }
   return result;
+}
+
+plan::Solved Planned::optimum() const {
+  if (!task_.framework.valid()) return {};
+  const language::Program& all = program();
+  const language::Kitchen* kitchen = task_.kitchen.valid() ? &all[task_.kitchen] : nullptr;
+  const blend::Grounding grounding{all, all[task_.framework], all[task_.basket], kitchen};
+  blend::Setting setting;
+  setting.goal = plan::goal_of(task_.aim);
+  return plan::solve_best(grounding, setting);
+}
+
+std::string Planned::sheet() const {
+  return report::to_text(report::make_sheet(session_->sources(), program(), plan()));
 }
 
 double Planned::weight(const std::string& ingredient) const {

@@ -10,6 +10,7 @@
 
 #include "driver/session.hpp"
 #include "plan/make.hpp"
+#include "plan/solve.hpp"
 #include "support/golden_files.hpp"
 
 namespace maslin::test {
@@ -18,6 +19,8 @@ namespace maslin::test {
 class Planned {
  public:
   explicit Planned(const std::string& text, plan::Aim aim = {});
+  // The texts of several files, of which the first named is read, and what it uses.
+  Planned(const Texts& texts, const std::string& root, plan::Aim aim = {});
 
   bool fits() const { return made_.plan.has_value(); }
   const plan::Plan& plan() const { return *made_.plan; }
@@ -29,6 +32,11 @@ class Planned {
   std::vector<std::string> codes() const;
   std::string messages() const;
 
+  // The linear programme as the plan began with it: no margin, no rounding.
+  plan::Solved optimum() const;
+  const plan::Task& task() const { return task_; }
+  // The sheet as it is printed.
+  std::string sheet() const;
   // g taken of an ingredient, wherever it goes.
   double weight(const std::string& ingredient) const;
   double total() const { return plan().verified.prepared_total().to_double(); }
@@ -36,6 +44,7 @@ class Planned {
  private:
   MemoryFiles files_;
   std::unique_ptr<Session> session_;
+  plan::Task task_;
   plan::Made made_;
 };
 
