@@ -206,6 +206,14 @@ kitchen {
 kitchen my own {}
 standard plain jam in "Great Britain" { note "None."; fruit 30 % }
 route hot fill { acidity at least 1 % ; source "the book" }
+route boiled in "United States" as of 2015 {
+  pH <= 4.6
+  read pH <= 4.6; read seal; read filling temperature at least 85 °C
+  refuse nut, oil, because "no acid gets in"
+  refuse egg
+  process 10 min up to 300 m, 15 min up to 1800 m, 20 min above, jars up to 500 ml
+  process 5 min above
+}
 batch "one" of cabbage relish {
   boil 2 {
     used { cabbage 1 kg }
@@ -351,6 +359,8 @@ std::vector<std::string_view> small_texts() {
       "kitchen { pan 9 l 3 cm across; hob; altitude high; scales 5 g; spoons to 3; jars of 3 }",
       "kitchen { store sugar 3 kg } store { }",
       "standard a \"b\" { }\nstandard a in \"b\" as 2018 { }\nroute { }\nroute a { reserved a }",
+      "route a in b { read; read b <=; refuse; refuse because; process; process 1 min up; process "
+      "1 min above, jars }",
       "batch of a { }\nbatch \"b\" a { }\nbatch \"b\" of a version { }",
       "basket a {\nbatch \"b\" of c version 3 { note \"d\" }",
       "basket a {\nbasket {\nkitchen b {\ningredient c is d, e {\nframework f refines g {",

@@ -325,12 +325,23 @@ struct kitchen : seq<K("kitchen"), opt<Gap, Title>, Gap, kitchen_block> {};
 // ---- Standards, routes, batches ---------------------------------------------------------------
 
 struct reserved_name : seq<K("reserved"), Gap, K("name"), Gap, name> {};
-struct RuleEntry : sor<seq<sor<reserved_name, source, note, limit>, StatementEnd>, bad_item> {};
+struct to_read : seq<K("read"), Gap, figure, opt<Gap, sor<seq<comparison, Gap, measure>, range>>> {
+};
+struct refusal
+    : seq<K("refuse"), Gap, name, star<Comma, not_at<K("because")>, name>, opt<Comma, because>> {};
+struct up_to_altitude : seq<K("up"), Gap, K("to"), Gap, quantity> {};
+struct process_step : seq<quantity, Gap, sor<up_to_altitude, K("above")>> {};
+struct largest_jar : seq<K("jars"), Gap, K("up"), Gap, K("to"), Gap, quantity> {};
+struct process
+    : seq<K("process"), Gap, process_step, star<Comma, process_step>, opt<Comma, largest_jar>> {};
+struct RuleEntry
+    : sor<seq<sor<reserved_name, to_read, refusal, process, source, note, limit>, StatementEnd>,
+          bad_item> {};
 struct rule_block : Block<TopStart, RuleEntry> {};
 struct as_of : seq<K("as"), Gap, K("of"), Gap, Number> {};
-struct standard
-    : seq<K("standard"), Gap, name, Gap, K("in"), Gap, Text, opt<Gap, as_of>, Gap, rule_block> {};
-struct route : seq<K("route"), Gap, name, Gap, rule_block> {};
+struct in_place : seq<K("in"), Gap, Text> {};
+struct standard : seq<K("standard"), Gap, name, Gap, in_place, opt<Gap, as_of>, Gap, rule_block> {};
+struct route : seq<K("route"), Gap, name, opt<Gap, in_place>, opt<Gap, as_of>, Gap, rule_block> {};
 
 struct with_pan : seq<K("with"), Gap, K("pan")> {};
 struct by_means : seq<K("by"), Gap, name> {};

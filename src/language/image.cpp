@@ -149,7 +149,30 @@ void describe(Archive& a, Substitution& x) {
 }
 template <class Archive>
 void describe(Archive& a, Limit& x) {
-  pass_all(a, x.property, x.share_of, x.range, x.has_low, x.has_high, x.whole, x.span);
+  pass_all(a, x.property, x.share_of, x.range, x.has_low, x.has_high, x.whole, x.route, x.claim,
+           x.span);
+}
+template <class Archive>
+void describe(Archive& a, ToRead& x) {
+  pass_all(a, x.figure, x.range, x.has_low, x.has_high, x.dimension, x.span);
+}
+template <class Archive>
+void describe(Archive& a, Refusal& x) {
+  pass_all(a, x.targets, x.because, x.span);
+}
+template <class Archive>
+void describe(Archive& a, Process& x) {
+  pass_all(a, x.steps, x.largest_jar, x.span);
+}
+template <class Archive>
+void describe(Archive& a, Route& x) {
+  pass_all(a, x.name, x.place, x.as_of, x.floors, x.readings, x.refusals, x.processes, x.notes,
+           x.sources, x.documentation, x.span);
+}
+template <class Archive>
+void describe(Archive& a, Standard& x) {
+  pass_all(a, x.name, x.place, x.as_of, x.reserved_name, x.limits, x.notes, x.sources,
+           x.documentation, x.span);
 }
 template <class Archive>
 void describe(Archive& a, Uncomputed& x) {
@@ -162,13 +185,13 @@ void describe(Archive& a, Variant& x) {
 template <class Archive>
 void describe(Archive& a, Framework& x) {
   pass_all(a, x.name, x.title, x.version, x.status, x.status_source, x.shares, x.additions,
-           x.substitutions, x.limits, x.variants, x.mature, x.best_within, x.notes, x.sources,
-           x.uncomputed, x.refines, x.documentation, x.span, x.produce_span, x.poisoned);
+           x.substitutions, x.limits, x.routes, x.variants, x.mature, x.best_within, x.notes,
+           x.sources, x.uncomputed, x.refines, x.documentation, x.span, x.produce_span, x.poisoned);
 }
 template <class Archive>
 void describe(Archive& a, Program& x) {
-  pass_all(a, x.units, x.classes, x.ingredients, x.frameworks, x.classes_of, x.library_frameworks,
-           x.library_ingredients);
+  pass_all(a, x.units, x.classes, x.ingredients, x.frameworks, x.routes, x.standards, x.classes_of,
+           x.library_frameworks, x.library_ingredients, x.library_routes, x.library_standards);
 }
 
 template <class Archive, class T>
@@ -212,6 +235,7 @@ void pass_resolved(Archive& archive, Resolved& resolved) {
   pass_names(archive, resolved.names.things);
   pass_names(archive, resolved.names.units);
   pass_names(archive, resolved.names.frameworks);
+  pass_names(archive, resolved.names.routes);
 }
 
 }  // namespace

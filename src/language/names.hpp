@@ -64,6 +64,7 @@ struct Names {
   NameTable<Thing> things;
   NameTable<UnitId> units;
   NameTable<FrameworkId> frameworks;
+  NameTable<RouteId> routes;
 };
 
 }  // namespace maslin::language

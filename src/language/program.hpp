@@ -23,12 +23,14 @@ struct IngredientTag {};
 struct FrameworkTag {};
 struct BasketTag {};
 struct KitchenTag {};
+struct RouteTag {};
 using UnitId = Id<UnitTag>;
 using ClassId = Id<ClassTag>;
 using IngredientId = Id<IngredientTag>;
 using FrameworkId = Id<FrameworkTag>;
 using BasketId = Id<BasketTag>;
 using KitchenId = Id<KitchenTag>;
+using RouteId = Id<RouteTag>;
 
 // A published or measured figure: a range, where it stands, and where it comes from.
 struct Figure {
@@ -167,10 +169,74 @@ struct Limit {
   bool has_low = false;
   bool has_high = false;
   Whole whole = Whole::none;
+  RouteId route;  // whose floor it is; invalid for a limit of the framework's own
+  Span claim;     // where the route is claimed
   Span span;
 };
 
 enum class Status : std::uint8_t { not_stated, own, traditional, tested };
+
+// A reading that must be in before a batch counts as kept by a route. Without a bound it is only
+// that it was looked at: a seal.
+struct ToRead {
+  std::string figure;
+  Bounds range;  // base units of its dimension
+  bool has_low = false;
+  bool has_high = false;
+  Dimension dimension;
+  Span span;
+};
+
+// What a route does not take on a shelf, and why.
+struct Refusal {
+  std::vector<Target> targets;
+  std::string because;
+  Span span;
+};
+
+// Minutes in boiling water, band by band of altitude, from a tested table. Never scaled.
+struct Process {
+  struct Step {
+    Duration time;
+    std::optional<Length> up_to;  // altitude; nothing for all above
+  };
+  std::vector<Step> steps;
+  std::optional<Volume> largest_jar;
+  Span span;
+};
+
+// A way of keeping, with floors that no framework loosens.
+struct Route {
+  std::string name;
+  std::string place;              // where its rules hold; empty: not of one place
+  std::optional<Rational> as_of;  // the year of its rules
+  std::vector<Limit> floors;
+  std::vector<ToRead> readings;
+  std::vector<Refusal> refusals;
+  std::vector<Process> processes;
+  std::vector<std::string> notes;
+  std::vector<std::string> sources;
+  std::string documentation;
+  Span span;  // of the name
+};
+
+// What the law of a place asks of what bears a name.
+struct Standard {
+  std::string name;
+  std::string place;
+  std::optional<Rational> as_of;
+  std::string reserved_name;  // empty: it reserves none
+  std::vector<Limit> limits;
+  std::vector<std::string> notes;
+  std::vector<std::string> sources;
+  std::string documentation;
+  Span span;  // of the name
+};
+
+struct RouteClaim {
+  RouteId route;
+  Span span;
+};
 
 // A part that is read and name-checked, and that a plan does not take into account.
 struct Uncomputed {
@@ -199,7 +265,8 @@ struct Framework {
   std::vector<Share> shares;
   std::vector<Addition> additions;
   std::vector<Substitution> substitutions;
-  std::vector<Limit> limits;
+  std::vector<Limit> limits;  // the floors of its routes among them
+  std::vector<RouteClaim> routes;
   std::vector<Variant> variants;
   std::optional<Range<Duration>> mature;
   std::optional<Range<Duration>> best_within;
@@ -277,10 +344,14 @@ struct Program {
   std::vector<Framework> frameworks;
   std::vector<Basket> baskets;
   std::vector<Kitchen> kitchens;
+  std::vector<Route> routes;
+  std::vector<Standard> standards;
   std::vector<std::vector<bool>> classes_of;  // for each ingredient, whether it is of each class
   // How many of the frameworks and ingredients are the library's: the build has checked those.
   std::size_t library_frameworks = 0;
   std::size_t library_ingredients = 0;
+  std::size_t library_routes = 0;
+  std::size_t library_standards = 0;
 
   const Unit& operator[](UnitId id) const { return units[id.index]; }
   const Class& operator[](ClassId id) const { return classes[id.index]; }
@@ -288,6 +359,7 @@ struct Program {
   const Framework& operator[](FrameworkId id) const { return frameworks[id.index]; }
   const Basket& operator[](BasketId id) const { return baskets[id.index]; }
   const Kitchen& operator[](KitchenId id) const { return kitchens[id.index]; }
+  const Route& operator[](RouteId id) const { return routes[id.index]; }
 };
 
 }  // namespace maslin::language

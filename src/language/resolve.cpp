@@ -26,15 +26,18 @@ class Resolver {
       : context_(context),
         next_class_(context.program.classes.size()),
         next_ingredient_(context.program.ingredients.size()),
-        next_framework_(context.program.frameworks.size()) {}
+        next_framework_(context.program.frameworks.size()),
+        next_route_(context.program.routes.size()) {}
 
   void run(const std::deque<syntax::SyntaxTree>& trees) {
     const std::size_t classes = next_class_;
     const std::size_t ingredients = next_ingredient_;
+    const std::size_t frameworks = next_framework_;
     declare(trees);
     for (const auto& tree : trees) resolve_units(context_, syntax::root(tree));
     resolve_things(trees);
     resolve_rest(trees);
+    take_on_floors(context_.program, frameworks);
     check_unused_lets(context_);
     // Most files declare neither: then the library's memberships stand as they are.
     if (classes != next_class_ || ingredients != next_ingredient_) find_members(context_.program);
@@ -47,6 +50,7 @@ class Resolver {
       declare_units(context_, file);
       declare_things(context_, file);
       declare_frameworks(context_, file);
+      declare_routes(context_, file);
       declare_lets(context_, file);
     }
   }
@@ -84,9 +88,13 @@ class Resolver {
         program.kitchens.emplace_back();
         resolve_kitchen(context_, item, program.kitchens.back());
         break;
-      case Kind::batch:
-      case Kind::standard:
       case Kind::route:
+        resolve_route(context_, item, program.routes[next_route_++]);
+        break;
+      case Kind::standard:
+        program.standards.push_back(resolve_standard(context_, item));
+        break;
+      case Kind::batch:
         check_names_within(context_, item);
         break;
       default:
@@ -98,6 +106,7 @@ class Resolver {
   std::size_t next_class_;
   std::size_t next_ingredient_;
   std::size_t next_framework_;
+  std::size_t next_route_;
 };
 
 void run(const Sources& sources, const std::deque<syntax::SyntaxTree>& trees, Resolved& result,
@@ -116,6 +125,8 @@ Resolved resolve_library(const Sources& sources, const std::deque<syntax::Syntax
   run(sources, library, result, diagnostics, true);
   result.program.library_frameworks = result.program.frameworks.size();
   result.program.library_ingredients = result.program.ingredients.size();
+  result.program.library_routes = result.program.routes.size();
+  result.program.library_standards = result.program.standards.size();
   return result;
 }
 

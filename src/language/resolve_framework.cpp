@@ -286,12 +286,6 @@ void check_part_names(Context& context, View part) {
   }
 }
 
-void read_text_into(View statement, std::vector<std::string>& texts) {
-  for (const View child : statement) {
-    if (child.is(Kind::string) || child.is(Kind::curly_string)) texts.push_back(text_of(child));
-  }
-}
-
 class FrameworkReader {
  public:
   FrameworkReader(Context& context, Framework& result) : context_(context), result_(result) {}
@@ -351,10 +345,10 @@ class FrameworkReader {
         result_.best_within = read_duration(context_, statement);
         break;
       case Kind::note:
-        read_text_into(statement, result_.notes);
+        read_texts_into(statement, result_.notes);
         break;
       case Kind::source:
-        read_text_into(statement, result_.sources);
+        read_texts_into(statement, result_.sources);
         break;
       case Kind::produce:
         result_.produce_span = statement.child(Kind::keyword).span();
@@ -379,6 +373,23 @@ class FrameworkReader {
     result_.uncomputed.push_back({std::move(what), statement.span()});
   }
 
+  bool claim_route(View claim) {
+    const View name = claim.child(Kind::name);
+    const auto* route = context_.names.routes.find(normal_name(name));
+    if (route == nullptr) {
+      report_unknown_route(context_, name);
+      return false;
+    }
+    for (const RouteClaim& other : result_.routes) {
+      if (other.route != route->value) continue;
+      report_duplicate(context_, Code::duplicate, "the route", normal_name(name), claim.span(),
+                       other.span, "leave one out");
+      return false;
+    }
+    result_.routes.push_back({route->value, claim.span()});
+    return true;
+  }
+
   void each(View statement, Kind block) {
     for (const View child : statement.child(block)) {
       bool good = true;
@@ -392,9 +403,12 @@ class FrameworkReader {
         case Kind::substitution:
           good = read_substitution(context_, child, result_);
           break;
-        case Kind::limit:
-          good = read_limit(context_, child, result_);
+        case Kind::limit: {
+          auto limit = read_limit(context_, child);
+          good = limit.has_value();
+          if (good) result_.limits.push_back(std::move(*limit));
           break;
+        }
         case Kind::variant: {
           auto variant = resolve_variant(context_, child, result_);
           good = variant.has_value();
@@ -402,9 +416,7 @@ class FrameworkReader {
           break;
         }
         case Kind::route_claim:
-          result_.uncomputed.push_back(
-              {fmt::format("the keeping route `{}`", normal_name(child.child(Kind::name))),
-               child.span()});
+          good = claim_route(child);
           break;
         case Kind::bad_item:
           good = false;

@@ -131,38 +131,37 @@ bool is_share(Context& context, const Measure& measure, std::string_view example
   return false;
 }
 
-bool read_limit(Context& context, View statement, Framework& result) {
+std::optional<Limit> read_limit(Context& context, View statement) {
   Limit limit;
   limit.span = statement.span();
   const View figure = statement.child(Kind::figure);
   const std::string name = normal_name(figure.text());
   limit.property = property_named(name);
   if (!limit.property) {
-    if (report_near_figure(context, figure, name)) return false;
+    if (report_near_figure(context, figure, name)) return std::nullopt;
     auto target = resolve_target(context, figure, Wanted::anything);
-    if (!target) return false;
+    if (!target) return std::nullopt;
     limit.share_of = std::move(*target);
   }
   Measure first;
-  if (!read_limit_range(context, statement, limit, first)) return false;
+  if (!read_limit_range(context, statement, limit, first)) return std::nullopt;
   if (limit.property && has_own_scale(*limit.property)) {
     if (!expect_dimension(context, first, dimensions::number, "a limit like this", "pH <= 4.0")) {
-      return false;
+      return std::nullopt;
     }
   } else if (!is_share(context, first, "45 % of prepared produce")) {
-    return false;
+    return std::nullopt;
   }
   const auto whole = read_whole(context, first);
-  if (!whole) return false;
+  if (!whole) return std::nullopt;
   limit.whole = *whole;
   const bool needs_whole = !limit.property || *limit.property == Property::acetic_acid ||
                            *limit.property == Property::acidity;
   if (needs_whole && limit.whole == Whole::none) {
     report_no_whole(context, first);
-    return false;
+    return std::nullopt;
   }
-  result.limits.push_back(std::move(limit));
-  return true;
+  return limit;
 }
 
 }  // namespace maslin::language

@@ -13,6 +13,7 @@ void declare_units(Context& context, syntax::View file);
 void resolve_units(Context& context, syntax::View file);
 void declare_things(Context& context, syntax::View file);
 void declare_frameworks(Context& context, syntax::View file);
+void declare_routes(Context& context, syntax::View file);
 void declare_lets(Context& context, syntax::View file);
 
 void resolve_class(Context& context, syntax::View declaration, Class& result);
@@ -26,7 +27,12 @@ std::optional<Line> resolve_line(Context& context, syntax::View line);
 Span close_of(syntax::View block);
 // What a basket or kitchen is called; its keyword where nothing is said.
 std::string title_of(syntax::View declaration, std::string_view keyword);
-// Batches, standards and routes: their names and quantities, for now.
+void resolve_route(Context& context, syntax::View declaration, Route& result);
+Standard resolve_standard(Context& context, syntax::View declaration);
+void report_unknown_route(Context& context, syntax::View name);
+// The floors of the routes that a framework claims become limits of its own.
+void take_on_floors(Program& program, std::size_t first_framework);
+// Batches: their names and quantities, for now.
 void check_names_within(Context& context, syntax::View declaration);
 
 // What a measure says it is a share of, or per.
@@ -34,11 +40,14 @@ std::optional<Whole> read_whole(Context& context, const Measure& measure);
 // Whether a measure is a percentage, or one quantity per another.
 bool is_share(Context& context, const Measure& measure, std::string_view example);
 void report_no_percent(Context& context, const Measure& measure, std::string_view example);
-// False after a report.
-bool read_limit(Context& context, syntax::View statement, Framework& result);
+// Nothing after a report.
+std::optional<Limit> read_limit(Context& context, syntax::View statement);
 
 std::vector<Target> resolve_targets(Context& context, syntax::View parent, Wanted wanted);
 std::optional<Target> resolve_target(Context& context, syntax::View name, Wanted wanted);
+
+// The texts in quotes of a statement, after those that are there.
+void read_texts_into(syntax::View statement, std::vector<std::string>& texts);
 
 // The `##` lines that stand right before a declaration.
 std::string documentation_before(syntax::View file, syntax::View declaration);

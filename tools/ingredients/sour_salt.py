@@ -183,3 +183,18 @@ ingredient(
     "seasonings", "vanilla extract", "seasoning",
     "vanilla extracts, extrait de vanille, Vanilleextrakt, extracto de vainilla", "vanilla-extract",
     density="vanilla-extract:tsp|tbsp|cup")
+
+ingredient(
+    "seasonings", "olive oil", "oil, liquid",
+    "olive oils, huile d'olive, Olivenöl, aceite de oliva", "olive-oil",
+    density="olive-oil:tsp|cup")
+
+ingredient(
+    "seasonings", "sesame oil", "oil, liquid",
+    "sesame oils, huile de sésame, Sesamöl, aceite de sésamo", "sesame-oil",
+    allergen="sesame", density="sesame-oil:tsp|cup")
+
+ingredient(
+    "seasonings", "mustard oil", "oil, liquid",
+    "mustard oils, huile de moutarde, Senföl, aceite de mostaza", "mustard-oil",
+    allergen="mustard", density="mustard-oil:tsp|cup")

@@ -1,0 +1,299 @@
+// SPDX-License-Identifier: Apache-2.0
+// Keeping routes and standards: rules that stand beside every framework.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+#include "language/resolve_parts.hpp"
+#include "language/values.hpp"
+
+namespace maslin::language {
+namespace {
+
+using syntax::Kind;
+using syntax::View;
+
+// What can be read of a batch, and what it is read in.
+struct Readable {
+  std::string_view name;
+  Dimension dimension;
+  bool has_bound = true;
+};
+const std::array<Readable, 8> readable = {{{"pH", dimensions::number},
+                                           {"filling temperature", dimensions::temperature},
+                                           {"storage temperature", dimensions::temperature},
+                                           {"soluble solids", dimensions::number},
+                                           {"salt", dimensions::number},
+                                           {"titratable acidity", dimensions::number},
+                                           {"water activity", dimensions::number},
+                                           {"seal", dimensions::number, false}}};
+
+const Readable* readable_named(std::string_view name) {
+  const auto* found = std::find_if(readable.begin(), readable.end(),
+                                   [&](const Readable& each) { return each.name == name; });
+  return found == readable.end() ? nullptr : found;
+}
+
+void report_unreadable(Context& context, View figure) {
+  const std::string name = normal_name(figure.text());
+  std::vector<std::string_view> known;
+  std::vector<std::string> all;
+  for (const Readable& each : readable) {
+    known.push_back(each.name);
+    all.emplace_back(each.name);
+  }
+  auto& found = context.report(Code::unknown_property, figure.span(),
+                               fmt::format("`{}` is nothing that is read of a batch", name));
+  const auto near = nearest(name, known, 1);
+  if (near.empty()) {
+    found.with_mend("what is read is " + one_of(all));
+    return;
+  }
+  found.with_mend(fmt::format("did you mean `{}`?", near[0]));
+  found.with_fix({Fix::Kind::suggested, "write `" + near[0] + "`", {{figure.span(), near[0]}}});
+}
+
+class RuleReader {
+ public:
+  RuleReader(Context& context, View declaration) : context_(context), declaration_(declaration) {}
+
+  std::string place() const {
+    const View in = declaration_.child(Kind::in_place);
+    return in ? text_of(text_child(in)) : std::string();
+  }
+  std::optional<Rational> as_of() const {
+    const View as_of = declaration_.child(Kind::as_of);
+    return as_of ? read_number(context_, number_child(as_of)) : std::nullopt;
+  }
+  std::string documentation() const {
+    return documentation_before(syntax::root(declaration_.tree()), declaration_);
+  }
+
+  std::vector<Limit> limits() const {
+    std::vector<Limit> result;
+    for_each(Kind::limit, [&](View statement) {
+      if (auto limit = read_limit(context_, statement)) result.push_back(std::move(*limit));
+    });
+    return result;
+  }
+
+  std::vector<std::string> texts(Kind kind) const {
+    std::vector<std::string> result;
+    for_each(kind, [&](View statement) { read_texts_into(statement, result); });
+    return result;
+  }
+
+  template <class Do>
+  void for_each(Kind kind, Do act) const {
+    for (const View statement : declaration_.child(Kind::rule_block)) {
+      if (statement.is(kind)) act(statement);
+    }
+  }
+
+  // A statement that only the other of the two has.
+  void refuse(Kind kind, std::string_view message, std::string_view mend) const {
+    for_each(kind, [&](View statement) {
+      context_.report(Code::unknown_statement, statement.span(), std::string(message))
+          .with_mend(std::string(mend));
+    });
+  }
+
+ private:
+  Context& context_;
+  View declaration_;
+};
+
+bool read_bound(Context& context, View statement, const Readable& what, ToRead& result) {
+  Measure first;
+  if (const View comparison = statement.child(Kind::comparison)) {
+    const auto measure = read_measure(context, statement.child(Kind::measure));
+    if (!measure) return false;
+    const std::string_view sign = comparison.text();
+    result.has_high = sign.starts_with("<") || sign == "≤";
+    result.has_low = !result.has_high;
+    result.range = Bounds::exactly(measure->value);
+    first = *measure;
+  } else if (const View written = statement.child(Kind::range)) {
+    const auto range = read_range(context, written);
+    if (!range) return false;
+    result.range = range->bounds;
+    result.has_low = range->has_low;
+    result.has_high = range->has_high;
+    first = range->first;
+  }
+  if (!result.has_low && !result.has_high) return true;
+  return expect_dimension(context, first, what.dimension, "this reading",
+                          what.dimension.is_number() ? "pH <= 4.0" : "85 °C");
+}
+
+std::optional<ToRead> read_reading(Context& context, View statement) {
+  const View figure = statement.child(Kind::figure);
+  const Readable* what = readable_named(normal_name(figure.text()));
+  if (what == nullptr) {
+    report_unreadable(context, figure);
+    return std::nullopt;
+  }
+  ToRead result;
+  result.figure = what->name;
+  result.dimension = what->dimension;
+  result.span = statement.span();
+  if (!read_bound(context, statement, *what, result)) return std::nullopt;
+  return result;
+}
+
+Refusal read_refusal(Context& context, View statement) {
+  Refusal result;
+  result.targets = resolve_targets(context, statement, Wanted::anything);
+  if (const View because = statement.child(Kind::because)) {
+    result.because = text_of(text_child(because));
+  }
+  result.span = statement.span();
+  return result;
+}
+
+std::optional<Process> read_process(Context& context, View statement) {
+  Process result;
+  result.span = statement.span();
+  for (const View step : statement) {
+    if (!step.is(Kind::process_step)) continue;
+    const auto time = read_plain(context, step.child(Kind::quantity), dimensions::time, "a process",
+                                 "10 min up to 300 m");
+    if (!time) return std::nullopt;
+    Process::Step each{Duration(*time), {}};
+    if (const View up_to = step.child(Kind::up_to_altitude)) {
+      const auto height = read_plain(context, up_to.child(Kind::quantity), dimensions::length,
+                                     "an altitude", "300 m");
+      if (!height) return std::nullopt;
+      each.up_to = Length(*height);
+    }
+    // Higher up water boils less hot: the time never falls, and the bands follow one another.
+    const bool follows = result.steps.empty() ||
+                         (result.steps.back().up_to && result.steps.back().time <= each.time &&
+                          (!each.up_to || *result.steps.back().up_to < *each.up_to));
+    if (!follows) {
+      context
+          .report(Code::process_falls, step.span(),
+                  "a process gets no shorter the higher the kitchen lies")
+          .with_why("higher up water boils less hot")
+          .with_mend("write the bands from the lowest altitude to the highest");
+      return std::nullopt;
+    }
+    result.steps.push_back(each);
+  }
+  if (const View jar = statement.child(Kind::largest_jar)) {
+    const auto size = read_plain(context, jar.child(Kind::quantity), dimensions::volume,
+                                 "the size of a jar", "500 ml");
+    if (!size) return std::nullopt;
+    result.largest_jar = Volume(*size);
+  }
+  return result;
+}
+
+}  // namespace
+
+void read_texts_into(View statement, std::vector<std::string>& texts) {
+  for (const View child : statement) {
+    if (child.is(Kind::string) || child.is(Kind::curly_string)) texts.push_back(text_of(child));
+  }
+}
+
+void declare_routes(Context& context, View file) {
+  for (const View item : file) {
+    if (!item.is(Kind::route)) continue;
+    const View name = item.child(Kind::name);
+    Route route;
+    route.name = normal_name(name);
+    route.span = name.span();
+    const RouteId id(context.program.routes.size());
+    if (!context.names.routes.add(route.name, id, route.span)) {
+      report_duplicate(context, Code::duplicate, "the route", route.name, route.span,
+                       context.names.routes.find(route.name)->span);
+    }
+    context.program.routes.push_back(std::move(route));
+  }
+}
+
+void resolve_route(Context& context, View declaration, Route& result) {
+  const RuleReader reader(context, declaration);
+  result.place = reader.place();
+  result.as_of = reader.as_of();
+  result.documentation = reader.documentation();
+  result.floors = reader.limits();
+  result.notes = reader.texts(Kind::note);
+  result.sources = reader.texts(Kind::source);
+  reader.for_each(Kind::to_read, [&](View statement) {
+    if (auto reading = read_reading(context, statement)) {
+      result.readings.push_back(std::move(*reading));
+    }
+  });
+  reader.for_each(Kind::refusal, [&](View statement) {
+    result.refusals.push_back(read_refusal(context, statement));
+  });
+  reader.for_each(Kind::process, [&](View statement) {
+    if (auto process = read_process(context, statement)) {
+      result.processes.push_back(std::move(*process));
+    }
+  });
+  reader.refuse(Kind::reserved_name, "a route reserves no name", "write it in a `standard`");
+}
+
+Standard resolve_standard(Context& context, View declaration) {
+  const RuleReader reader(context, declaration);
+  Standard result;
+  const View name = declaration.child(Kind::name);
+  result.name = normal_name(name);
+  result.span = name.span();
+  result.place = reader.place();
+  result.as_of = reader.as_of();
+  result.documentation = reader.documentation();
+  result.limits = reader.limits();
+  result.notes = reader.texts(Kind::note);
+  result.sources = reader.texts(Kind::source);
+  reader.for_each(Kind::reserved_name, [&](View statement) {
+    result.reserved_name = normal_name(statement.child(Kind::name));
+  });
+  constexpr std::string_view of_routes = "a standard says what a name may stand for, no more";
+  for (const Kind kind : {Kind::to_read, Kind::refusal, Kind::process}) {
+    reader.refuse(kind, of_routes, "write it in a `route`");
+  }
+  for (const Standard& other : context.program.standards) {
+    if (other.name != result.name || other.place != result.place) continue;
+    report_duplicate(context, Code::duplicate, "the standard", result.name, result.span,
+                     other.span);
+  }
+  return result;
+}
+
+void report_unknown_route(Context& context, View name) {
+  const std::string key = normal_name(name);
+  const auto known = context.names.routes.all();
+  auto& found = context.report(Code::unknown_name, name.span(),
+                               fmt::format("no keeping route is named `{}`", key));
+  const auto near = nearest(key, known, 2);
+  if (near.empty()) {
+    std::vector<std::string> all(known.begin(), known.end());
+    std::sort(all.begin(), all.end());
+    found.with_mend("the routes are " + one_of(all));
+    return;
+  }
+  found.with_mend(fmt::format("did you mean {}?", one_of(near)));
+  for (const std::string& each : near) {
+    found.with_fix({Fix::Kind::suggested, fmt::format("write `{}`", each), {{name.span(), each}}});
+  }
+}
+
+void take_on_floors(Program& program, std::size_t first_framework) {
+  for (std::size_t i = first_framework; i < program.frameworks.size(); ++i) {
+    Framework& framework = program.frameworks[i];
+    for (const RouteClaim& claim : framework.routes) {
+      for (Limit floor : program[claim.route].floors) {
+        floor.route = claim.route;
+        floor.claim = claim.span;
+        framework.limits.push_back(std::move(floor));
+      }
+    }
+  }
+}
+
+}  // namespace maslin::language
