@@ -76,10 +76,7 @@ class Grounder {
     layout_.limit_order = by_name(framework_.limits, [](const Limit& limit) {
       return limit.property ? std::string(name_of(*limit.property)) : limit.share_of.name;
     });
-    const bool boiled =
-        std::any_of(framework_.limits.begin(), framework_.limits.end(),
-                    [](const Limit& limit) { return is_computed(limit) && is_of_finished(limit); });
-    if (boiled) blend_.evaporated = add_column("evaporated", {Role::evaporated});
+    if (says_how_far(framework_)) blend_.evaporated = add_column("evaporated", {Role::evaporated});
   }
 
   void make_taken(const language::Target& target, ColumnInfo info,
@@ -337,9 +334,50 @@ class Grounder {
       const Limit& limit = framework_.limits[index];
       if (!is_computed(limit)) continue;
       const Statement of = statement(StatementKind::limit, index, limit.span);
-      if (limit.has_low) add_limit_row(limit, of, true);
-      if (limit.has_high) add_limit_row(limit, of, false);
+      for (const bool low : {true, false}) {
+        if (low ? !limit.has_low : !limit.has_high) continue;
+        if (is_linear(limit)) {
+          add_limit_row(limit, of, low);
+        } else if (setting_.boiling) {
+          add_curved_limit_row(limit, of, low);
+        }
+      }
     }
+    if (setting_.boiling && setting_.boiling->water_kept > 0) add_water_kept();
+  }
+
+  void add_curved_limit_row(const Limit& limit, Statement of, bool low) {
+    const LimitRow row(program_, limit, low, *setting_.boiling);
+    std::vector<Term> terms;
+    double largest = 0;
+    for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
+      if (!is_weight(blend_, column)) continue;
+      const double share = row.of(stuff_of(blend_.supplies[blend_.columns[column].supply]));
+      if (share == 0) continue;
+      terms.push_back({column, share});
+      largest = std::max(largest, std::abs(share));
+    }
+    if (blend_.evaporated && row.of_boiled_off() != 0) {
+      terms.push_back({*blend_.evaporated, row.of_boiled_off()});
+    }
+    constexpr double half = 0.5;
+    const double clear = setting_.margin * half * largest * static_cast<double>(terms.size());
+    add_clear_row(low ? "limit from below" : "limit from above", low ? 0 : -infinity,
+                  low ? infinity : 0, std::move(terms), of, clear);
+  }
+
+  void add_water_kept() {
+    if (!blend_.evaporated) return;
+    std::vector<Term> terms;
+    for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
+      if (!is_weight(blend_, column)) continue;
+      const auto composition =
+          composition_of(program_, stuff_of(blend_.supplies[blend_.columns[column].supply]));
+      const double water = composition.or_none(science::Substance::water).low.to_double();
+      if (water > 0) terms.push_back({column, water * (1 - setting_.boiling->water_kept)});
+    }
+    terms.push_back({*blend_.evaporated, -1});
+    add_row("water kept", 0, infinity, std::move(terms), background);
   }
 
   void add_limit_row(const Limit& limit, Statement of, bool low) {

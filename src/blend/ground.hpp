@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "blend/boiling.hpp"
 #include "blend/linear_program.hpp"
 #include "blend/supply.hpp"
 #include "diagnostic/diagnostic.hpp"
@@ -62,6 +63,8 @@ struct Setting {
   double ratio_slack = 0;
   // Kilograms by which the finished weight may be beside the aim once the produce is weighed out.
   double aim_slack = 0;
+  // What is expected of boiling; until something is, limits that depend on it are left out.
+  std::optional<Boiling> boiling;
   // Additions already measured out: a plain ratio may be off by a step of the scales, and its row
   // must not make the rest impossible.
   std::vector<std::size_t> settled;

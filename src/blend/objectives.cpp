@@ -134,7 +134,7 @@ class ObjectiveMaker {
   // The middle of the range of solids; with one end only, that end.
   void add_finish() {
     for (const Limit& limit : framework_.limits) {
-      if (!is_computed(limit) || !is_of_finished(limit) || !limit.property) continue;
+      if (!is_linear(limit) || !is_of_finished(limit) || !limit.property) continue;
       if (!limit.has_low && !limit.has_high) continue;
       constexpr double half = 0.5;
       double wanted = (limit.has_low ? limit.range.low : limit.range.high).to_double();

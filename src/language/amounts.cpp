@@ -100,7 +100,7 @@ bool is_of_finished(const Limit& limit) {
   return limit.whole == Whole::none;
 }
 
-bool is_computed(const Limit& limit) {
+bool is_linear(const Limit& limit) {
   if (limit.whole == Whole::volatile_matter) return false;
   if (!limit.property) return limit.whole == Whole::prepared_produce || is_of_finished(limit);
   switch (*limit.property) {
@@ -116,6 +116,53 @@ bool is_computed(const Limit& limit) {
     default:
       return false;
   }
+}
+
+bool is_computed(const Limit& limit) {
+  if (is_linear(limit)) return true;
+  if (!limit.property) return false;
+  switch (*limit.property) {
+    case Property::ph:
+    case Property::water_activity:
+    case Property::stability_index:
+      return limit.whole == Whole::none;
+    case Property::acetic_acid:
+      return true;
+    case Property::acidity:
+      return limit.whole == Whole::finished_product;
+    default:
+      return false;
+  }
+}
+
+bool says_how_far(const Framework& framework) {
+  return std::any_of(framework.limits.begin(), framework.limits.end(), [](const Limit& limit) {
+    return is_linear(limit) && is_of_finished(limit);
+  });
+}
+
+science::Composition composition_of(const Program& program, const Stuff& stuff) {
+  using science::Substance;
+  const Ingredient& ingredient = program[stuff.ingredient];
+  science::Composition result = ingredient.composition;
+  if (const auto acid = share_of(program, Property::acetic_acid, stuff); acid && stuff.acidity) {
+    // What is more acid holds less water, gram for gram.
+    const Bounds before = result.or_none(Substance::acetic_acid);
+    result[Substance::acetic_acid] = *acid;
+    if (auto& water = result[Substance::water]) {
+      *water = {larger(water->low + before.low - acid->high, 0),
+                smaller(water->high + before.high - acid->low, 1)};
+    }
+  }
+  if (!result[Substance::water] && ingredient.total_solids) {
+    const Bounds& solids = ingredient.total_solids->value;
+    result[Substance::water] = Bounds{Rational(1) - solids.high, Rational(1) - solids.low};
+  }
+  if (!science::sugars(result) && ingredient.soluble_solids) {
+    // Acids and minerals are part of what a refractometer reads.
+    result[Substance::sugars] = Bounds{0, ingredient.soluble_solids->value.high};
+  }
+  return result;
 }
 
 }  // namespace maslin::language

@@ -45,9 +45,20 @@ bool is_acid_donor(const Program& program, const Stuff& stuff);
 // in it.
 bool needs_strength(const Ingredient& ingredient);
 
-// Whether a plan takes this limit into account: it is linear in what goes into the pan, and
-// nothing of it boils away.
+// What it is made of: as the tables have it, but with the acid its bottle states, and with what
+// stands in the entry as a total (water by total solids, sugars by soluble solids).
+science::Composition composition_of(const Program& program, const Stuff& stuff);
+
+// Whether a limit is linear in what goes into the pan, and nothing of it boils away: then it is
+// reckoned exactly.
+bool is_linear(const Limit& limit);
+
+// Whether a plan takes this limit into account at all. What is not linear is reckoned by
+// `src/science`.
 bool is_computed(const Limit& limit);
+
+// Whether some limit says how far to boil down.
+bool says_how_far(const Framework& framework);
 
 // Whether a limit speaks of what leaves the pan.
 bool is_of_finished(const Limit& limit);

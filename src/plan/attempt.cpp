@@ -94,6 +94,7 @@ Attempt attempt_plan(const blend::Grounding& grounding, const Task& task) {
     return attempt;
   }
   setting.at_cap = attempt.solved.setting.at_cap;
+  setting.boiling = attempt.solved.setting.boiling;
   setting.expected_total = total_of(attempt.solved);
   attempt.outcome = Outcome::too_fine;
   if (plan_clear_of_bounds(grounding, task, setting, step, attempt)) return attempt;

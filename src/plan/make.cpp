@@ -25,12 +25,6 @@ void offer(const std::vector<Mend>& mends, Diagnostic& found) {
   }
 }
 
-bool says_how_far(const language::Framework& framework) {
-  return std::any_of(
-      framework.limits.begin(), framework.limits.end(),
-      [](const language::Limit& limit) { return is_computed(limit) && is_of_finished(limit); });
-}
-
 void report_too_fine(const blend::Grounding& grounding, language::KitchenId kitchen,
                      const std::vector<Breach>& breaches, Diagnostics& diagnostics) {
   const Tools tools = tools_of(grounding.program, kitchen);

@@ -381,7 +381,7 @@ class Rounder {
   Bounds finish_window(const Rational& ingoing) const {
     Bounds window{0, ingoing};
     for (const language::Limit& limit : framework_.limits) {
-      if (!is_computed(limit) || !is_of_finished(limit)) continue;
+      if (!is_linear(limit) || !is_of_finished(limit)) continue;
       const auto sum = [&](bool low) {
         return in_the_pan([&](const Taken& each) { return share_at(limit, each, low); });
       };

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 // The limits of the framework, at the unfavourable end of every figure, and how far to boil down.
 #include <algorithm>
+#include <cmath>
 
 #include "language/amounts.hpp"
 #include "language/membership.hpp"
+#include "language/pan.hpp"
 #include "plan/verify_parts.hpp"
 
 namespace maslin::plan {
@@ -34,7 +36,47 @@ Bounds sum_in_pan(const Case& given, const Limit& limit) {
   return sum;
 }
 
-bool is_judged_finished(const Limit& limit) { return is_computed(limit) && is_of_finished(limit); }
+bool is_judged_finished(const Limit& limit) { return is_linear(limit) && is_of_finished(limit); }
+
+// What leaves the pan, of the draft or of another finished weight; nothing when it cannot be.
+std::optional<language::Pan> pan_of(const Case& given, const std::optional<Rational>& finished) {
+  std::vector<language::InPan> parts;
+  constexpr double grams_in_kilogram = 1000;
+  for (const Entry& entry : given.pan) {
+    const Taken& taken = *entry.taken;
+    parts.push_back({{taken.ingredient, taken.acidity},
+                     Kilogram(taken.weight.to_double() / grams_in_kilogram)});
+  }
+  std::optional<Kilogram> left;
+  if (finished) left = Kilogram(finished->to_double() / grams_in_kilogram);
+  auto pan = language::Pan::of(given.program, parts, left);
+  if (!pan) return std::nullopt;
+  return std::move(pan.value());
+}
+
+// To six decimals, away from the limits: what is shown is never better than what was found.
+Bounds outwards(const Range<double>& range) {
+  constexpr double scale = 1e6;
+  const auto exact = [&](double scaled) {
+    return Rational(Rational::Wide(static_cast<long long>(scaled)), Rational::Wide(1000000));
+  };
+  return {exact(std::floor(range.low * scale)), exact(std::ceil(range.high * scale))};
+}
+
+Bounds curved_value(const Limit& limit, const std::optional<language::Pan>& pan) {
+  const Bounds unknown{Rational::undefined(), Rational::undefined()};
+  if (!pan) return unknown;
+  const auto value = pan->value_of(limit);
+  if (!value || !std::isfinite(value->low) || !std::isfinite(value->high)) return unknown;
+  return outwards(*value);
+}
+
+Bounds linear_value(const Case& given, const Limit& limit) {
+  Rational whole = given.total.in_base();
+  if (is_of_finished(limit)) whole = given.draft.finished.value_or(Rational::undefined());
+  const Bounds sum = sum_in_pan(given, limit);
+  return {sum.low / whole, sum.high / whole};
+}
 
 std::string name_of_limit(const Limit& limit) {
   return limit.property ? std::string(language::name_of(*limit.property)) : limit.share_of.name;
@@ -73,15 +115,13 @@ FinishWindow window_of(const Case& given) {
 
 std::vector<LimitValue> check_limits(const Case& given, Breaches& breaches) {
   std::vector<LimitValue> values;
+  const auto pan = pan_of(given, given.draft.finished);
   for (std::size_t i = 0; i < given.framework.limits.size(); ++i) {
     const Limit& limit = given.framework.limits[i];
     if (!is_computed(limit)) continue;
-    Rational whole = given.total.in_base();
-    if (is_of_finished(limit)) whole = given.draft.finished.value_or(Rational::undefined());
-    const Bounds sum = sum_in_pan(given, limit);
     LimitValue value;
     value.limit = i;
-    value.value = {sum.low / whole, sum.high / whole};
+    value.value = is_linear(limit) ? linear_value(given, limit) : curved_value(limit, pan);
     if (limit.has_low) value.margin.low = value.value.low - limit.range.low;
     if (limit.has_high) value.margin.high = limit.range.high - value.value.high;
     values.push_back(value);

@@ -12,6 +12,7 @@
 #include "plan/weights.hpp"
 #include "report/cautions.hpp"
 #include "report/draw.hpp"
+#include "report/measure.hpp"
 #include "report/purchase.hpp"
 #include "report/words.hpp"
 
@@ -266,14 +267,10 @@ class SheetMaker {
     std::string text =
         limit.property ? std::string(language::name_of(*limit.property)) : limit.share_of.name;
     if (limit.whole == language::Whole::prepared_produce) text += ", of prepared produce";
+    if (limit.whole == language::Whole::volatile_matter) text += ", of what boils away";
     if (language::is_of_finished(limit)) text += ", finished";
+    if (limit.route.valid()) text += fmt::format(" (floor of {})", program_[limit.route].name);
     return text;
-  }
-
-  static std::string bounds_text(const language::Limit& limit) {
-    if (limit.has_low && limit.has_high) return range_text(limit.range);
-    return fmt::format("{} {}", limit.has_low ? "at least" : "at most",
-                       percent_text(limit.has_low ? limit.range.low : limit.range.high));
   }
 
   void limits() {
@@ -282,20 +279,15 @@ class SheetMaker {
     part.table.heads = {"limit", "by the tables", "allowed", "margin"};
     for (const plan::LimitValue& value : verified_.limits()) {
       const language::Limit& limit = framework_.limits[value.limit];
+      const Measure measure = measure_of(limit);
       Rational margin = limit.has_low ? value.margin.low : value.margin.high;
       if (limit.has_low && limit.has_high) margin = smaller(value.margin.low, value.margin.high);
-      part.table.rows.push_back({limit_name(limit), precise(value.value), bounds_text(limit),
-                                 (margin * 100).to_decimal(2) + " points"});
+      part.table.rows.push_back({limit_name(limit), measure.text(value.value),
+                                 measure.allowed(limit), measure.margin(margin)});
     }
     part.points.push_back(
         "Worked out from tables of composition at the unfavourable end; nothing of it was "
         "measured.");
-  }
-
-  static std::string precise(const Bounds& bounds) {
-    const std::string low = (bounds.low * 100).to_decimal(2);
-    const std::string high = (bounds.high * 100).to_decimal(2);
-    return (low == high ? low : low + " .. " + high) + " %";
   }
 
   void finish() {

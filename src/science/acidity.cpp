@@ -414,4 +414,15 @@ Computed<MixturePh> mixture_ph(const std::vector<AcidPart>& parts, const BoiledA
   return result;
 }
 
+Range<MolePerKilogram> charge_at(const AcidPart& part, PH at,
+                                 const Range<Share>& acetic_acid_kept) {
+  AcidPart kilogram = part;
+  kilogram.mass = Kilogram(1);
+  const PartReadings readings = readings_of(kilogram, acetic_acid_kept);
+  const Charges charges = charges_at(at.in_unit());
+  const double free = free_charge(hydrogen_at(at.in_unit()));
+  return {MolePerKilogram(part_balance(readings, Wanted::lowest, free, charges)),
+          MolePerKilogram(part_balance(readings, Wanted::highest, free, charges))};
+}
+
 }  // namespace maslin::science

@@ -96,4 +96,9 @@ struct MixturePh {
 // Error: no water left, or no balance between pH 0 and 14.
 Computed<MixturePh> mixture_ph(const std::vector<AcidPart>& parts, const BoiledAway& boiled = {});
 
+// What a kilogram of a part brings into the balance of charges at this pH, mol, over every reading
+// of its figures (its `mass` does not count). The pH of a mixture is below `at` whenever the high
+// ends, each times its weight, add up to less than nothing. pH 0 to 14.
+Range<MolePerKilogram> charge_at(const AcidPart& part, PH at, const Range<Share>& acetic_acid_kept);
+
 }  // namespace maslin::science

@@ -85,7 +85,7 @@ void figures(const Program& program, const Framework& framework, Diagnostics& di
     check_substitution(program, framework, substitution, diagnostics);
   }
   for (const Limit& limit : framework.limits) {
-    if (!limit.property || !is_computed(limit)) continue;
+    if (!limit.property || !is_linear(limit)) continue;
     for (const Share& share : framework.shares) {
       require(
           program, share.target,
