@@ -43,7 +43,8 @@ class Checker {
 
   bool any_of(const Target& target) const {
     return std::any_of(supplies_.begin(), supplies_.end(), [&](const Supply& supply) {
-      return takes(program_, target, supply.ingredient);
+      return takes(program_, target, supply.ingredient) &&
+             refusal_of(program_, framework_, supply.ingredient) == nullptr;
     });
   }
 
@@ -145,7 +146,18 @@ class Checker {
   void warn_about_strangers() {
     for (const language::Line& line : given_.basket.lines) {
       // What was only to be bought is not lying about.
-      if (!line.weight || fits_somewhere(line.ingredient)) continue;
+      if (!line.weight) continue;
+      if (const auto* refusal = refusal_of(program_, framework_, line.ingredient)) {
+        diagnostics_
+            .report(Code::fits_no_share, line.span,
+                    fmt::format("a route that is claimed does not take {}, so it stays in the "
+                                "basket",
+                                line.name))
+            .with_why(refusal->because)
+            .with_because(refusal->span, "the route");
+        continue;
+      }
+      if (fits_somewhere(line.ingredient)) continue;
       diagnostics_
           .report(Code::fits_no_share, line.span,
                   fmt::format("{} fits nowhere in this framework, so it stays in the basket",

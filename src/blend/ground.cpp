@@ -84,10 +84,16 @@ class Grounder {
     const std::size_t count = blend_.supplies.size();
     for (std::size_t i = 0; i < count; ++i) {
       const Supply& supply = blend_.supplies[i];
-      if (supply.origin == Origin::to_have || !takes(program_, target, supply.ingredient)) continue;
+      if (supply.origin == Origin::to_have || !may_take(target, supply.ingredient)) continue;
       info.supply = i;
       columns.push_back(add_column(program_[supply.ingredient].name, info));
     }
+  }
+
+  // What a route does not take is left in the basket.
+  bool may_take(const language::Target& target, language::IngredientId ingredient) const {
+    return takes(program_, target, ingredient) &&
+           refusal_of(program_, framework_, ingredient) == nullptr;
   }
 
   // Nothing of it is listed: what the framework asks for by name is taken to be fetched.
@@ -130,7 +136,7 @@ class Grounder {
   }
 
   bool donates(const Substitution& substitution, language::IngredientId ingredient) const {
-    if (!takes(program_, substitution.donor, ingredient)) return false;
+    if (!may_take(substitution.donor, ingredient)) return false;
     return substitution.only.empty() ||
            std::any_of(substitution.only.begin(), substitution.only.end(),
                        [&](const auto& target) { return takes(program_, target, ingredient); });

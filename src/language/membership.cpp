@@ -119,4 +119,16 @@ std::vector<IngredientId> members(const Program& program, const Target& target) 
   return result;
 }
 
+const Refusal* refusal_of(const Program& program, const Framework& framework,
+                          IngredientId ingredient) {
+  for (const RouteClaim& claim : framework.routes) {
+    for (const Refusal& refusal : program[claim.route].refusals) {
+      for (const Target& target : refusal.targets) {
+        if (takes(program, target, ingredient)) return &refusal;
+      }
+    }
+  }
+  return nullptr;
+}
+
 }  // namespace maslin::language

@@ -18,6 +18,10 @@ bool takes(const Program& program, const Target& target, IngredientId ingredient
 // Every ingredient a target takes, in order of their ids.
 std::vector<IngredientId> members(const Program& program, const Target& target);
 
+// Why a route that the framework claims does not take an ingredient; none where all do.
+const Refusal* refusal_of(const Program& program, const Framework& framework,
+                          IngredientId ingredient);
+
 // A figure of an ingredient as a mass share (a pH as such); nothing when no table gives it.
 std::optional<Bounds> figure_of(const Ingredient& ingredient, Property property);
 

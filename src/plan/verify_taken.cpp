@@ -62,6 +62,7 @@ class TakenCheck {
 
   bool is_taken_by_slot() const {
     const Framework& framework = given_.framework;
+    if (refusal_of(given_.program, framework, taken_.ingredient) != nullptr) return false;
     const auto takes_it = [&](const language::Target& target) {
       return takes(given_.program, target, taken_.ingredient);
     };

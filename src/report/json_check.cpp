@@ -21,15 +21,50 @@ Json declared(const Sources& sources, const List& list, std::size_t first) {
   return json;
 }
 
+Json mix_json(const language::Program& program, const std::vector<prove::Ingredient>& mix) {
+  Json json = Json::array();
+  for (const prove::Ingredient& each : mix) {
+    json.push_back({{"ingredient", printable(program[each.ingredient].name)}, {"part", each.part}});
+  }
+  return json;
+}
+
+Json proof_json(const Sources& sources, const language::Program& program, const Proved& each) {
+  const language::Framework& framework = program[each.framework];
+  Json limits = Json::array();
+  for (const std::size_t limit : each.proof.limits) {
+    const Span span = framework.limits[limit].span;
+    limits.push_back({{"text", printable(std::string(sources.text(span)))},
+                      {"place", place_json(sources, span)}});
+  }
+  Json additions = Json::array();
+  for (const language::Stuff& stuff : each.proof.additions) {
+    Json addition = {{"ingredient", printable(program[stuff.ingredient].name)}};
+    if (stuff.acidity) addition["acidity"] = stuff.acidity->to_double();
+    additions.push_back(std::move(addition));
+  }
+  Json json = {{"framework", printable(framework.name)},
+               {"verdict", word_of(each.proof.verdict)},
+               {"mix", mix_json(program, each.proof.worst)},
+               {"additions", std::move(additions)},
+               {"limits", std::move(limits)}};
+  if (!each.proof.reason.empty()) json["reason"] = each.proof.reason;
+  return json;
+}
+
 }  // namespace
 
-Json check_json(const Sources& sources, const language::Program& program) {
-  return {{"frameworks", declared(sources, program.frameworks, program.library_frameworks)},
-          {"baskets", declared(sources, program.baskets, 0)},
-          {"kitchens", declared(sources, program.kitchens, 0)},
-          {"checked", {"names", "quantities", "types", "shares", "classes", "substitutions"}},
-          {"not_checked",
-           {"whether a basket fits", "methods", "keeping routes", "pH", "water activity"}}};
+Json check_json(const Sources& sources, const language::Program& program,
+                const std::vector<Proved>& proved) {
+  Json proofs = Json::array();
+  for (const Proved& each : proved) proofs.push_back(proof_json(sources, program, each));
+  return {
+      {"frameworks", declared(sources, program.frameworks, program.library_frameworks)},
+      {"baskets", declared(sources, program.baskets, 0)},
+      {"kitchens", declared(sources, program.kitchens, 0)},
+      {"checked", {"names", "quantities", "types", "shares", "classes", "substitutions", "limits"}},
+      {"not_checked", {"whether a basket fits", "how exactly it is made", "readings"}},
+      {"proofs", std::move(proofs)}};
 }
 
 }  // namespace maslin::report

@@ -2,13 +2,16 @@
 #pragma once
 
 #include <nlohmann/json_fwd.hpp>
+#include <vector>
 
-#include "language/program.hpp"
+#include "report/proof.hpp"
 #include "source/source.hpp"
 
 namespace maslin::report {
 
-// What the user's files declare and was checked, and what was not.
-nlohmann::ordered_json check_json(const Sources& sources, const language::Program& program);
+// What the user's files declare and was checked, what was not, and what was proved of each
+// framework.
+nlohmann::ordered_json check_json(const Sources& sources, const language::Program& program,
+                                  const std::vector<Proved>& proved);
 
 }  // namespace maslin::report

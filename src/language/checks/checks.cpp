@@ -25,6 +25,7 @@ void run_checks(const Program& program, Diagnostics& diagnostics) {
     checks::directions(program, framework, diagnostics);
     checks::credits(program, framework, diagnostics);
     checks::reach(program, framework, diagnostics);
+    checks::routes(program, framework, diagnostics);
   }
 }
 

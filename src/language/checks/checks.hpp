@@ -25,6 +25,8 @@ void directions(const Program& program, const Framework& framework, Diagnostics&
 bool acidifies(const Program& program, const Addition& addition);
 // Nothing is credited twice against the same addition.
 void credits(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// What is asked for is what the routes claimed take, and no limit is looser than their floors.
+void routes(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // What is added can bring the acid that a limit asks for.
 void reach(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // Compositions add up to no more than the whole.
