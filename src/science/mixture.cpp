@@ -59,7 +59,13 @@ Range<Share> share_beside(const Range<Kilogram>& part, const Range<Kilogram>& re
 }
 
 Range<Share> share_of(const Range<Kilogram>& part, const Range<Kilogram>& whole) {
-  return {Share(std::min(part.low / whole.high, 1.0)), Share(std::min(part.high / whole.low, 1.0))};
+  return {Share(part.low / whole.high), Share(part.high / whole.low)};
+}
+
+// What is in the whole is no more than the whole, however its figures add up.
+Range<Share> share_within(const Range<Kilogram>& part, const Range<Kilogram>& whole) {
+  const Range<Share> share = share_of(part, whole);
+  return {std::min(share.low, Share(1)), std::min(share.high, Share(1))};
 }
 
 Range<Kilogram> acidity(const Mixture& mixture, double grams_per_proton) {
@@ -168,13 +174,13 @@ Range<Kilogram> volatiles(const Mixture& mixture) {
 }
 
 Range<Share> soluble_solids(const Mixture& mixture) {
-  return share_of(sugars(mixture) + fixed_acids(mixture) +
-                      sum(mixture, {Substance::polyols, Substance::ash, Substance::salt}),
-                  mixture.mass());
+  return share_within(sugars(mixture) + fixed_acids(mixture) +
+                          sum(mixture, {Substance::polyols, Substance::ash, Substance::salt}),
+                      mixture.mass());
 }
 
 Range<Share> total_solids(const Mixture& mixture) {
-  const Range<Share> away = share_of(volatiles(mixture), mixture.mass());
+  const Range<Share> away = share_within(volatiles(mixture), mixture.mass());
   return {Share(1) - away.high, Share(1) - away.low};
 }
 
@@ -186,7 +192,7 @@ Range<Share> acidity_as_citric(const Mixture& mixture) {
 }
 
 Range<Share> acetic_of_everything(const Mixture& mixture) {
-  return share_of(mixture[Substance::acetic_acid], mixture.mass());
+  return share_within(mixture[Substance::acetic_acid], mixture.mass());
 }
 
 Range<Share> acetic_of_aqueous_phase(const Mixture& mixture) {
@@ -201,7 +207,7 @@ Range<Share> acetic_of_volatiles(const Mixture& mixture) {
 }
 
 Range<Share> salt_of_everything(const Mixture& mixture) {
-  return share_of(mixture[Substance::salt], mixture.mass());
+  return share_within(mixture[Substance::salt], mixture.mass());
 }
 
 Range<Share> salt_of_aqueous_phase(const Mixture& mixture) {
@@ -211,7 +217,7 @@ Range<Share> salt_of_aqueous_phase(const Mixture& mixture) {
 }
 
 Range<Share> sugars_of_everything(const Mixture& mixture) {
-  return share_of(sugars(mixture), mixture.mass());
+  return share_within(sugars(mixture), mixture.mass());
 }
 
 }  // namespace maslin::science

@@ -25,8 +25,10 @@ std::vector<std::string> cells(const std::string& line) {
 
 }  // namespace
 
-std::vector<Row> table(const std::string& name) {
-  const std::string path = std::string(MASLIN_SOURCE_DIR) + "/data/" + name;
+std::vector<Row> table(const std::string& name) { return table_at("data/" + name); }
+
+std::vector<Row> table_at(const std::string& below) {
+  const std::string path = std::string(MASLIN_SOURCE_DIR) + "/" + below;
   std::ifstream in(path);
   if (!in) throw std::runtime_error("cannot read " + path);
   std::string line;
