@@ -44,9 +44,11 @@ Computed<PH> ph_of_solution(const std::vector<Dissolved>& acids, MolePerLitre st
 // Protons the acids give up between two pH values, mol/L: the area under the buffer curve.
 MolePerLitre protons_between(const std::vector<Dissolved>& acids, PH low, PH high);
 
-// How far a computed pH may be from a measured one, as found against published finished foods
-// (tests/science/finished_ph.csv). Published models with fitted buffers reach 0.1 to 0.15.
-inline constexpr PhDifference claimed_uncertainty{0.3};
+// How far the expected pH may lie from a measured one. Published finished foods whose ingredients
+// are all known (tests/science/finished_ph.csv) lie up to 0.33 away, tomato ketchup the furthest;
+// those recipes are other makers' than those of the foods measured. Published models with fitted
+// buffers reach 0.1 to 0.15.
+inline constexpr PhDifference claimed_uncertainty{0.35};
 
 // One ingredient of a mixture as far as its acid goes.
 struct AcidPart {
