@@ -49,7 +49,8 @@ Computed<Reduction> reduced(const Mixture& mixture, const Ends& ends,
     return Failure{OutOfRange{"finished weight, kg", ends.finished.low.in_unit(),
                               (most - ends.low.before).in_unit(), most.in_unit()}};
   }
-  if (!(ends.low.after < ends.low.before)) {
+  // Less than a millionth to boil away is rounding.
+  if (!(ends.low.after < ends.low.before * (1 - 1e-6))) {
     return Failure{OutOfRange{"finished weight, kg", ends.finished.low.in_unit(), 0,
                               mixture.mass().low.in_unit()}};
   }
