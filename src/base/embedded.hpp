@@ -21,4 +21,7 @@ std::string_view library_image();
 // The pages of the diagnostics (src/diagnostic/explain/), sorted by path.
 std::span<const File> explain_pages();
 
+// The style sheet of the printed sheet (src/report/*.css).
+std::span<const File> style_sheets();
+
 }  // namespace maslin::embedded

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <fmt/format.h>
 
+#include <map>
 #include <nlohmann/json.hpp>
 #include <ostream>
 
@@ -11,10 +12,13 @@
 #include "language/taste.hpp"
 #include "plan/make.hpp"
 #include "plan/solve.hpp"
+#include "report/csv.hpp"
+#include "report/html.hpp"
 #include "report/json_blend.hpp"
 #include "report/json_plan.hpp"
 #include "report/markdown.hpp"
 #include "report/sheet.hpp"
+#include "report/shopping.hpp"
 #include "report/text.hpp"
 
 namespace maslin::command {
@@ -127,8 +131,13 @@ void print_plan(const Session& session, const plan::Plan& plan, const std::strin
                                  report::plan_json(session.sources(), session.program(), plan));
     return;
   }
-  const report::Sheet sheet = report::make_sheet(session.sources(), session.program(), plan);
-  streams.out << (to == "markdown" ? report::to_markdown(sheet) : report::to_text(sheet));
+  using Printer = std::string (*)(const report::Sheet&);
+  const std::map<std::string_view, Printer> printers = {{"text", report::to_text},
+                                                        {"markdown", report::to_markdown},
+                                                        {"html", report::to_html},
+                                                        {"shopping", report::to_shopping},
+                                                        {"csv", report::to_csv}};
+  streams.out << printers.at(to)(report::make_sheet(session.sources(), session.program(), plan));
 }
 
 }  // namespace

@@ -288,19 +288,16 @@ class PlanWriter {
 
   Json to_get() const {
     Json json = Json::array();
-    for (const auto* list : {&draft_.produce, &draft_.additions, &draft_.substitutes}) {
-      for (const Taken& taken : *list) {
-        const bool bought = taken.origin == language::Origin::to_buy;
-        if (bought || taken.origin == language::Origin::to_have) json.push_back(bought_json(taken));
-      }
+    for (const Purchase& purchase : purchases_of(program_, draft_)) {
+      json.push_back(bought_json(purchase));
     }
     return json;
   }
 
-  Json bought_json(const Taken& taken) const {
-    const Purchase purchase = purchase_of(program_, program_[draft_.task.basket], kitchen_, taken);
-    Json json = {{"ingredient", name(taken.ingredient)},
-                 {"origin", origin_name(taken.origin)},
+  Json bought_json(const Purchase& purchase) const {
+    const auto origin = purchase.listed ? language::Origin::to_buy : language::Origin::to_have;
+    Json json = {{"ingredient", name(purchase.ingredient)},
+                 {"origin", origin_name(origin)},
                  {"basis", purchase.gross ? "gross" : "prepared"},
                  {"weight_g", number_json(purchase.weight)}};
     if (purchase.acidity) json["acidity_g_per_100_ml"] = acidity_json(*purchase.acidity);

@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "diagnostic/render.hpp"
+#include "report/table.hpp"
 
 namespace maslin::report {
 namespace {
@@ -53,23 +54,7 @@ std::string escaped(const std::string& raw) {
 }
 
 // A line to write on stays one.
-std::string cell_text(const std::string& cell) {
-  const bool line = !cell.empty() && cell.find_first_not_of('_') == std::string::npos;
-  return line ? cell : escaped(cell);
-}
-
-bool is_figure(std::string_view cell) { return !cell.empty() && cell[0] >= '0' && cell[0] <= '9'; }
-
-// Figures stand to the right of their column, words to the left.
-bool is_right(const Table& table, std::size_t column) {
-  bool any = false;
-  for (const auto& row : table.rows) {
-    if (row[column].empty()) continue;
-    if (!is_figure(row[column])) return false;
-    any = true;
-  }
-  return any;
-}
+std::string cell_text(const std::string& cell) { return cell == blank ? cell : escaped(cell); }
 
 std::string row_text(const std::vector<std::string>& cells) {
   std::string text = "|";

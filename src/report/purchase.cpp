@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "report/purchase.hpp"
 
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "plan/weights.hpp"
+
 namespace maslin::report {
 namespace {
 
@@ -14,7 +20,14 @@ const language::Line* line_in(const std::vector<language::Line>& lines, const pl
   return nullptr;
 }
 
-}  // namespace
+bool is_fetched(const plan::Taken& taken) {
+  return taken.origin == language::Origin::to_buy || taken.origin == language::Origin::to_have;
+}
+
+bool is_same_thing(const plan::Taken& a, const plan::Taken& b) {
+  return a.ingredient == b.ingredient && a.acidity == b.acidity && a.origin == b.origin &&
+         a.use_first == b.use_first;
+}
 
 Purchase purchase_of(const language::Program& program, const language::Basket& basket,
                      const language::Kitchen* kitchen, const plan::Taken& taken) {
@@ -39,6 +52,54 @@ Purchase purchase_of(const language::Program& program, const language::Basket& b
   }
   if (line->price) purchase.cost = paid * *line->price;
   return purchase;
+}
+
+}  // namespace
+
+std::vector<Purchase> purchases_of(const language::Program& program, const plan::Draft& draft) {
+  std::vector<plan::Taken> things;
+  for (const auto* list : {&draft.produce, &draft.additions, &draft.substitutes}) {
+    for (const plan::Taken& taken : *list) {
+      if (!is_fetched(taken)) continue;
+      const auto same = std::find_if(things.begin(), things.end(), [&](const plan::Taken& thing) {
+        return is_same_thing(thing, taken);
+      });
+      if (same == things.end()) {
+        things.push_back(taken);
+      } else {
+        same->weight += taken.weight;
+      }
+    }
+  }
+  const language::KitchenId kitchen = draft.task.kitchen;
+  std::vector<Purchase> purchases;
+  for (const plan::Taken& thing : things) {
+    purchases.push_back(purchase_of(program, program[draft.task.basket],
+                                    kitchen.valid() ? &program[kitchen] : nullptr, thing));
+  }
+  return purchases;
+}
+
+std::vector<ShoppingLine> shopping_lines(const language::Program& program,
+                                         const plan::Draft& draft) {
+  std::vector<ShoppingLine> lines;
+  for (Purchase& purchase : purchases_of(program, draft)) {
+    ShoppingLine line;
+    line.what = program[purchase.ingredient].name;
+    if (purchase.acidity) {
+      line.what += fmt::format(", {} acidity", plan::percent_text(*purchase.acidity));
+    }
+    for (const auto* list : {&draft.produce, &draft.additions, &draft.substitutes}) {
+      for (const plan::Taken& taken : *list) {
+        if (taken.ingredient != purchase.ingredient || taken.acidity != purchase.acidity) continue;
+        line.needed += PreparedMass(taken.weight);
+        if (!is_fetched(taken)) line.at_hand += PreparedMass(taken.weight);
+      }
+    }
+    line.purchase = std::move(purchase);
+    lines.push_back(std::move(line));
+  }
+  return lines;
 }
 
 }  // namespace maslin::report

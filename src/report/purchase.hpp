@@ -3,9 +3,12 @@
 #pragma once
 
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "language/program.hpp"
 #include "plan/draft.hpp"
+#include "quantity/exact.hpp"
 
 namespace maslin::report {
 
@@ -20,7 +23,18 @@ struct Purchase {
   std::optional<Rational> cost;   // of the packs, or of the weight where it is sold loose
 };
 
-Purchase purchase_of(const language::Program& program, const language::Basket& basket,
-                     const language::Kitchen* kitchen, const plan::Taken& taken);
+// One a thing to get: what goes into several slots is bought together, so that packs are counted
+// once. In the order of the draft.
+std::vector<Purchase> purchases_of(const language::Program& program, const plan::Draft& draft);
+
+// A purchase beside what it is for.
+struct ShoppingLine {
+  std::string what;
+  PreparedMass needed;   // by the whole plan
+  PreparedMass at_hand;  // of that, from the basket and the store
+  Purchase purchase;
+};
+std::vector<ShoppingLine> shopping_lines(const language::Program& program,
+                                         const plan::Draft& draft);
 
 }  // namespace maslin::report

@@ -14,6 +14,7 @@
 #include "report/draw.hpp"
 #include "report/measure.hpp"
 #include "report/purchase.hpp"
+#include "report/readings.hpp"
 #include "report/words.hpp"
 
 namespace maslin::report {
@@ -53,13 +54,14 @@ class SheetMaker {
     assumed();
     not_computed();
     keeping();
+    sheet_.sections.push_back(readings_section(verified_));
     cautions();
     return std::move(sheet_);
   }
 
  private:
-  Section& section(std::string title) {
-    sheet_.sections.push_back({std::move(title), {}, {}, {}});
+  Section& section(Topic topic, std::string title) {
+    sheet_.sections.push_back({topic, std::move(title), {}, {}, {}});
     return sheet_.sections.back();
   }
   const std::string& name(language::IngredientId id) const { return program_[id].name; }
@@ -74,7 +76,7 @@ class SheetMaker {
   }
 
   void what_fits() {
-    Section& part = section("What fits");
+    Section& part = section(Topic::fits, "What fits");
     std::string text =
         fmt::format("{} of prepared produce go into the pan, {} with all that is added.",
                     weight_text(verified_.prepared_total().in_base()),
@@ -115,8 +117,9 @@ class SheetMaker {
   // ---- Produce ----------------------------------------------------------------------------------
 
   void produce() {
-    Section& part = section("Produce to weigh");
+    Section& part = section(Topic::produce, "Produce to weigh");
     part.table.heads = {"take", "as brought in", "ready for the pan", "actual", "counts as"};
+    part.table.weighed = {1, 2};
     for (std::size_t i = 0; i < framework_.shares.size(); ++i) {
       for (const Taken& taken : draft_.produce) {
         if (taken.slot == i) produce_rows(taken, framework_.shares[i], part.table);
@@ -124,7 +127,7 @@ class SheetMaker {
     }
     part.table.rows.push_back(
         {"in all", "", weight_text(verified_.prepared_total().in_base()), "", ""});
-    Section& shares = section("Shares reached");
+    Section& shares = section(Topic::shares, "Shares reached");
     shares.table.heads = {"share", "reached", "allowed"};
     for (std::size_t i = 0; i < framework_.shares.size(); ++i) {
       const language::Share& share = framework_.shares[i];
@@ -132,6 +135,8 @@ class SheetMaker {
       if (share.prefer) allowed += ", preferred " + percent_text(*share.prefer);
       shares.table.rows.push_back(
           {share.target.name, percent_text(verified_.shares()[i]), allowed});
+      sheet_.shares.push_back(
+          {share.target.name, verified_.shares()[i], share.range, share.prefer});
     }
   }
 
@@ -140,7 +145,7 @@ class SheetMaker {
     const auto drawn = drawer_.draw(taken);
     if (drawn.empty()) {
       table.rows.push_back(
-          {ingredient + ", bought", "", weight_text(taken.weight), "______", share.target.name});
+          {ingredient + ", bought", "", weight_text(taken.weight), blank, share.target.name});
       return;
     }
     for (const Drawn& each : drawn) {
@@ -154,7 +159,7 @@ class SheetMaker {
       }
       if (!line.estimate.empty()) estimates_.insert(line.estimate);
       table.rows.push_back({what, gross ? weight_text(each.gross.round_to(tools_.scale_step)) : "",
-                            weight_text(each.prepared), "______", share.target.name});
+                            weight_text(each.prepared), blank, share.target.name});
     }
   }
 
@@ -162,8 +167,9 @@ class SheetMaker {
 
   void additions() {
     if (draft_.additions.empty() && draft_.substitutes.empty()) return;
-    Section& part = section("To add, in the order of the framework");
+    Section& part = section(Topic::additions, "To add, in the order of the framework");
     part.table.heads = {"add", "weigh", "or", "actual", "asked for per kilogram"};
+    part.table.weighed = {1};
     for (std::size_t i = 0; i < framework_.additions.size(); ++i) {
       for (const Taken& taken : draft_.additions) {
         if (taken.slot == i) {
@@ -230,7 +236,7 @@ class SheetMaker {
       estimates_.insert(fmt::format("a millilitre of {} taken as {} g", ingredient.name,
                                     middle(ingredient.density->value).to_decimal(3)));
     }
-    return {std::move(what), std::move(weigh), std::move(other), "______", std::move(asked)};
+    return {std::move(what), std::move(weigh), std::move(other), blank, std::move(asked)};
   }
 
   void accounts() {
@@ -243,7 +249,8 @@ class SheetMaker {
       const auto amount = [&](const Rational& value) {
         return volume ? value.to_decimal(0) + " ml" : weight_text(value.round_to(1));
       };
-      Section& part = section(fmt::format("Account of {}", substitution.replaced.name));
+      Section& part =
+          section(Topic::account, fmt::format("Account of {}", substitution.replaced.name));
       part.table.heads = {"", "amount", ""};
       std::string spread;
       if (!account.brought.is_exact()) {
@@ -275,7 +282,7 @@ class SheetMaker {
 
   void limits() {
     if (verified_.limits().empty()) return;
-    Section& part = section("Limits this framework declares");
+    Section& part = section(Topic::limits, "Limits this framework declares");
     part.table.heads = {"limit", "by the tables", "allowed", "margin"};
     for (const plan::LimitValue& value : verified_.limits()) {
       const language::Limit& limit = framework_.limits[value.limit];
@@ -293,50 +300,47 @@ class SheetMaker {
   void finish() {
     const auto finished = verified_.finished();
     if (!finished) return;
-    Section& part = section("Boiling down");
+    Section& part = section(Topic::boiling_down, "Boiling down");
     const Rational off = verified_.ingoing().in_base() - finished->in_base();
     part.paragraphs.push_back(
         fmt::format("Into the pan go {}; stop at about {}, when {} have boiled off.",
                     weight_text(verified_.ingoing().in_base()), weight_text(finished->in_base()),
                     weight_text(off)));
+    sheet_.boiling_down = BoilingDown{verified_.ingoing(), *finished, {}, {}};
     if (const auto window = verified_.window()) {
+      const FinishedMass least(window->least.in_base().ceil_to(1));
+      const FinishedMass most(window->most.in_base().floor_to(1));
+      sheet_.boiling_down->window = {least, most};
       part.paragraphs.push_back(
           fmt::format("Whatever the tables' figures, the limits hold between {} and {}.",
-                      weight_text(window->least.in_base().ceil_to(1)),
-                      weight_text(window->most.in_base().floor_to(1))));
+                      weight_text(least.in_base()), weight_text(most.in_base())));
     }
   }
 
   // ---- What is bought, left, assumed, not done --------------------------------------------------
 
   void to_get() {
-    Section part{"To get", {}, {}, {}};
+    sheet_.shopping = shopping_lines(program_, draft_);
+    if (sheet_.shopping.empty()) return;
+    Section& part = section(Topic::to_get, "To get");
     part.table.heads = {"what", "how much", "in packs", "costs", ""};
-    for (const auto* list : {&draft_.produce, &draft_.additions, &draft_.substitutes}) {
-      for (const Taken& taken : *list) {
-        if (taken.origin == Origin::to_buy || taken.origin == Origin::to_have) {
-          part.table.rows.push_back(purchase_row(purchase_of(program_, basket_, kitchen_, taken)));
-        }
-      }
-    }
-    if (!part.table.rows.empty()) sheet_.sections.push_back(std::move(part));
+    for (const ShoppingLine& line : sheet_.shopping) part.table.rows.push_back(purchase_row(line));
   }
 
-  std::vector<std::string> purchase_row(const Purchase& purchase) const {
-    std::string what = name(purchase.ingredient);
-    if (purchase.acidity) what += fmt::format(", {} acidity", percent_text(*purchase.acidity));
+  static std::vector<std::string> purchase_row(const ShoppingLine& line) {
+    const Purchase& purchase = line.purchase;
     std::string how_much = weight_text(purchase.weight);
     if (purchase.gross) how_much += " (gross)";
     std::string packs;
     if (purchase.packs) {
       packs = fmt::format("{} of {}", purchase.packs->to_decimal(0), weight_text(*purchase.pack));
     }
-    return {what, how_much, packs, purchase.cost ? purchase.cost->to_decimal(2, true) : "",
+    return {line.what, how_much, packs, purchase.cost ? purchase.cost->to_decimal(2, true) : "",
             purchase.listed ? "to buy" : "not listed in the basket or the store"};
   }
 
   void left_over() {
-    Section& part = section("Left in the basket, ready for the pan");
+    Section& part = section(Topic::left_over, "Left in the basket, ready for the pan");
     part.table.heads = {"what", "how much"};
     for (const plan::Leftover& left : verified_.leftovers()) {
       part.table.rows.push_back(
@@ -349,7 +353,7 @@ class SheetMaker {
   }
 
   void assumed() {
-    Section& part = section("What was assumed");
+    Section& part = section(Topic::assumed, "What was assumed");
     for (const language::IngredientId id : trims_) {
       const auto& edible = *program_[id].edible;
       part.points.push_back(
@@ -385,7 +389,7 @@ class SheetMaker {
   }
 
   void not_computed() {
-    Section& part = section("Not computed yet, and not checked");
+    Section& part = section(Topic::not_computed, "Not computed yet, and not checked");
     const auto add = [&](const std::vector<language::Uncomputed>& list) {
       for (const language::Uncomputed& each : list) {
         const SourceFile& file = sources_.file(each.span.file);
@@ -405,7 +409,7 @@ class SheetMaker {
   }
 
   void keeping() {
-    Section& part = section("Keeping");
+    Section& part = section(Topic::keeping, "Keeping");
     part.paragraphs.push_back(
         "Keep it cold. No keeping route was worked out and no reading was taken, so nothing here "
         "says that it may stand on a shelf.");
@@ -420,7 +424,7 @@ class SheetMaker {
   }
 
   void cautions() {
-    Section& part = section("Cautions");
+    Section& part = section(Topic::cautions, "Cautions");
     part.points = cautions_for(program_, draft_);
   }
 

@@ -7,6 +7,7 @@
 #include <string_view>
 
 #include "diagnostic/render.hpp"
+#include "report/table.hpp"
 
 namespace maslin::report {
 namespace {
@@ -50,42 +51,19 @@ std::string wrapped(const std::string& text, std::size_t indent) {
   return result;
 }
 
-// Figures stand to the right of their column, words to the left.
-bool is_figure(std::string_view cell) { return !cell.empty() && cell[0] >= '0' && cell[0] <= '9'; }
-
-// A column that has nothing in it is not there.
-Table without_empty_columns(const Table& table) {
-  Table result;
-  result.rows.resize(table.rows.size());
-  for (std::size_t i = 0; i < table.heads.size(); ++i) {
-    const bool any = std::any_of(table.rows.begin(), table.rows.end(),
-                                 [&](const auto& row) { return !row[i].empty(); });
-    if (!any) continue;
-    result.heads.push_back(table.heads[i]);
-    for (std::size_t row = 0; row < table.rows.size(); ++row) {
-      result.rows[row].push_back(table.rows[row][i]);
-    }
-  }
-  return result;
-}
-
-std::string table_text(const Table& whole) {
-  const Table table = without_empty_columns(whole);
+std::string table_text(const Table& table) {
   std::vector<std::size_t> widths(table.heads.size());
-  std::vector<bool> right(table.heads.size(), true);
   for (std::size_t i = 0; i < table.heads.size(); ++i) {
     widths[i] = width_of(table.heads[i]);
-    for (const auto& row : table.rows) {
-      widths[i] = std::max(widths[i], width_of(row[i]));
-      if (!row[i].empty() && !is_figure(row[i])) right[i] = false;
-    }
+    for (const auto& row : table.rows) widths[i] = std::max(widths[i], width_of(row[i]));
   }
   std::string text;
+  const std::vector<std::size_t> columns = filled_columns(table);
   const auto line = [&](const std::vector<std::string>& cells) {
     std::string out = " ";
-    for (std::size_t i = 0; i < cells.size(); ++i) {
+    for (const std::size_t i : columns) {
       const std::string fill(widths[i] - width_of(cells[i]), ' ');
-      out += ' ' + (right[i] ? fill + cells[i] : cells[i] + fill) + ' ';
+      out += ' ' + (is_right(table, i) ? fill + cells[i] : cells[i] + fill) + ' ';
     }
     out.erase(out.find_last_not_of(' ') + 1);
     text += out + "\n";

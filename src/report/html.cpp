@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "report/html.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "base/embedded.hpp"
+#include "report/drawing_boiling.hpp"
+#include "report/drawing_depth.hpp"
+#include "report/drawing_jars.hpp"
+#include "report/drawing_shares.hpp"
+#include "report/markup.hpp"
+#include "report/table.hpp"
+
+namespace maslin::report {
+namespace {
+
+// Where a section stands on the page.
+enum class Place { work, beside, small_print };
+
+Place place_of(Topic topic) {
+  switch (topic) {
+    case Topic::other:
+    case Topic::fits:
+    case Topic::produce:
+    case Topic::additions:
+      return Place::work;
+    case Topic::shares:
+    case Topic::boiling_down:
+    case Topic::keeping:
+    case Topic::readings:
+    case Topic::cautions:
+      return Place::beside;
+    case Topic::account:
+    case Topic::limits:
+    case Topic::to_get:
+    case Topic::left_over:
+    case Topic::assumed:
+    case Topic::not_computed:
+      return Place::small_print;
+  }
+  return Place::work;
+}
+
+class Page {
+ public:
+  explicit Page(const Sheet& sheet) : sheet_(sheet) {}
+
+  std::string run() {
+    const std::string title = sheet_.title.empty() ? "without a title" : sheet_.title;
+    Element header("header");
+    header.add(Element("h1").say(title));
+    if (!sheet_.head.empty()) header.add(list(sheet_.head));
+    Element main("main");
+    main.add(header);
+    main.add(part("work", Place::work));
+    main.add(part("beside", Place::beside));
+    if (sheet_.depth) add_depth(main);
+    main.add(part("small", Place::small_print));
+    return html_page(title, embedded::style_sheets().front().text, Element("body").add(main));
+  }
+
+ private:
+  Element part(std::string_view name, Place place) {
+    Element part = Element("div").with("class", name);
+    for (const Section& each : sheet_.sections) {
+      if (place_of(each.topic) == place) part.add(section(each));
+    }
+    if (place == Place::beside && sheet_.jars) {
+      part.add(figure(jar_row(*sheet_.jars, "jars"), "The jars to fill"));
+    }
+    return part;
+  }
+
+  Element section(const Section& section) {
+    Element element("section");
+    element.add(Element("h2").say(section.title));
+    for (const std::string& paragraph : section.paragraphs) {
+      element.add(Element("p").say(paragraph));
+    }
+    if (section.topic == Topic::boiling_down && sheet_.boiling_down) {
+      element.add(draw_boiling(*sheet_.boiling_down, "boiling"));
+    }
+    if (!section.table.rows.empty()) element.add(table(section));
+    if (!section.points.empty()) element.add(list(section.points));
+    return element;
+  }
+
+  static Element list(const std::vector<std::string>& points) {
+    Element list("ul");
+    for (const std::string& point : points) list.add(Element("li").say(point));
+    return list;
+  }
+
+  static Element figure(const Element& drawing, std::string_view caption) {
+    return Element("figure").add(drawing).add(Element("figcaption").say(caption));
+  }
+
+  // Only its true size makes the strip of use, so the page says how to find out.
+  void add_depth(Element& main) const {
+    const auto strip = depth_strip(*sheet_.depth, "depth");
+    if (!strip) return;
+    main.add(figure(*strip,
+                    "Lay a wooden spoon along the line and mark both depths; the small strokes are "
+                    "10 mm apart when the page is printed at 100 %.")
+                 .with("class", "strip"));
+  }
+
+  // ---- Tables -----------------------------------------------------------------------------------
+
+  Element table(const Section& section) {
+    const Table& table = section.table;
+    const auto columns = filled_columns(table);
+    // A share has its bar only where every one has.
+    const bool bars = section.topic == Topic::shares && sheet_.shares.size() == table.rows.size();
+    Element head("tr");
+    for (const std::size_t column : columns) head.add(head_cell(table, column));
+    if (bars) {
+      head.add(
+          Element("th")
+              .with("scope", "col")
+              .say(fmt::format("0 to {} %", (end_of_scale(sheet_.shares) * 100).to_decimal(0))));
+    }
+    Element body("tbody");
+    for (std::size_t i = 0; i < table.rows.size(); ++i) {
+      Element row("tr");
+      for (const std::size_t column : columns) row.add(cell(table, i, column));
+      if (bars) row.add(Element("td").add(bar(i)));
+      body.add(row);
+    }
+    return Element("table")
+        .add(Element("caption").say(section.title))
+        .add(Element("thead").add(head))
+        .add(body);
+  }
+
+  Element bar(std::size_t index) const {
+    return draw_share(sheet_.shares[index], end_of_scale(sheet_.shares),
+                      fmt::format("share-{}", index + 1));
+  }
+
+  static std::string class_of(const Table& table, std::size_t column) {
+    const auto& weighed = table.weighed;
+    if (std::find(weighed.begin(), weighed.end(), column) != weighed.end()) return "weight";
+    return is_right(table, column) ? "figure" : "";
+  }
+
+  static Element head_cell(const Table& table, std::size_t column) {
+    if (table.heads[column].empty()) return Element("td");
+    Element cell = Element("th").with("scope", "col");
+    const std::string kind = class_of(table, column);
+    if (!kind.empty()) cell.with("class", kind);
+    return cell.say(table.heads[column]);
+  }
+
+  static Element cell(const Table& table, std::size_t row, std::size_t column) {
+    const std::string& text = table.rows[row][column];
+    if (text == blank) return Element("td").with("class", "box");
+    if (column == 0) return Element("th").with("scope", "row").say(text);
+    Element cell("td");
+    const std::string kind = class_of(table, column);
+    if (!kind.empty()) cell.with("class", kind);
+    return cell.say(text);
+  }
+
+  const Sheet& sheet_;
+};
+
+}  // namespace
+
+std::string to_html(const Sheet& sheet) { return Page(sheet).run(); }
+
+}  // namespace maslin::report

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: Apache-2.0
+// What every form of a table goes by.
+#pragma once
+
+#include <vector>
+
+#include "report/sheet.hpp"
+
+namespace maslin::report {
+
+// Those that have anything in them; the others need not be shown.
+std::vector<std::size_t> filled_columns(const Table& table);
+
+// Figures stand to the right of their column, words to the left.
+bool is_right(const Table& table, std::size_t column);
+
+}  // namespace maslin::report
