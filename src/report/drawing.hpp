@@ -10,8 +10,8 @@
 
 namespace maslin::report {
 
-// Of the letters in a drawing, mm: 11 pt, as the text of the sheet.
-inline constexpr double letter_height = 3.88;
+// Size of the letters in a drawing, mm: 10 pt.
+inline constexpr double letter_height = 3.53;
 
 struct Frame {
   std::string id;  // unlike any other on the page

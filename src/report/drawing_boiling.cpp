@@ -14,13 +14,13 @@ namespace {
 
 using plan::weight_text;
 
-constexpr double width = 92;
-constexpr double height = 42;
+constexpr double width = 66;
+constexpr double height = 33;
 constexpr double left = 0.5;
-constexpr double right = 44;  // of the field; the weights to stop at stand beside it
-constexpr double top = 5.5;
-constexpr double bottom = 36;
-constexpr double letters_apart = 5;
+constexpr double right = 29;  // of the field; the weights to stop at stand beside it
+constexpr double top = 5;
+constexpr double bottom = 28;
+constexpr double letters_apart = 4.4;
 
 class Curve {
  public:
@@ -99,7 +99,7 @@ class Curve {
 
   // A weight beside the field, tied to its height in it.
   void label(double grams, double y, const std::string& words, bool strong) {
-    constexpr double gap = 5;
+    constexpr double gap = 4;
     svg_.add(line_between(right, height_of(grams), right + gap - 1, y, 0.2));
     Element letters = letters_at(right + gap, y + letter_height / 3, Anchor::start, words);
     if (strong) letters.with("font-weight", "bold");

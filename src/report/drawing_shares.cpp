@@ -19,7 +19,7 @@ Rational end_of_scale(const std::vector<ShareBar>& bars) {
 
 Element draw_share(const ShareBar& bar, const Rational& end, const std::string& id) {
   constexpr double width = 50;
-  constexpr double height = 5;
+  constexpr double height = 4;
   constexpr double side = 0.6;  // half the thickest stroke, so that none is cut off
   const auto at = [&](const Rational& share) {
     return side + std::clamp((share / end).to_double(), 0.0, 1.0) * (width - 2 * side);
@@ -31,9 +31,9 @@ Element draw_share(const ShareBar& bar, const Rational& end, const std::string& 
   svg.add(line_between(side, height / 2, width - side, height / 2, 0.2));
   svg.add(Element("rect")
               .with("x", at(bar.allowed.low))
-              .with("y", 1)
+              .with("y", 0.7)
               .with("width", std::max(at(bar.allowed.high) - at(bar.allowed.low), 0.2))
-              .with("height", height - 2)
+              .with("height", height - 1.4)
               .with("fill", "currentColor")
               .with("fill-opacity", "0.15")
               .with("stroke", "currentColor")

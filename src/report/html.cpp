@@ -17,7 +17,7 @@ namespace maslin::report {
 namespace {
 
 // Where a section stands on the page.
-enum class Place { work, beside, small_print };
+enum class Place { work, checks, margin, small_print };
 
 Place place_of(Topic topic) {
   switch (topic) {
@@ -27,13 +27,14 @@ Place place_of(Topic topic) {
     case Topic::additions:
       return Place::work;
     case Topic::shares:
+    case Topic::account:
+    case Topic::limits:
+      return Place::checks;
     case Topic::boiling_down:
     case Topic::keeping:
     case Topic::readings:
     case Topic::cautions:
-      return Place::beside;
-    case Topic::account:
-    case Topic::limits:
+      return Place::margin;
     case Topic::to_get:
     case Topic::left_over:
     case Topic::assumed:
@@ -41,6 +42,24 @@ Place place_of(Topic topic) {
       return Place::small_print;
   }
   return Place::work;
+}
+
+// A number stays beside its unit where a line is broken.
+std::string unbroken(std::string_view text) {
+  constexpr std::string_view hard_blank = "\u00A0";
+  std::string result;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const bool after_number = i > 0 && text[i - 1] >= '0' && text[i - 1] <= '9';
+    const std::string_view rest = text.substr(i);
+    const bool before_unit = rest.starts_with(" %") || rest.starts_with(" g") ||
+                             rest.starts_with(" kg") || rest.starts_with(" ml");
+    if (after_number && before_unit) {
+      result += hard_blank;
+    } else {
+      result += text[i];
+    }
+  }
+  return result;
 }
 
 class Page {
@@ -55,7 +74,8 @@ class Page {
     Element main("main");
     main.add(header);
     main.add(part("work", Place::work));
-    main.add(part("beside", Place::beside));
+    main.add(part("checks", Place::checks));
+    main.add(part("margin", Place::margin));
     if (sheet_.depth) add_depth(main);
     main.add(part("small", Place::small_print));
     return html_page(title, embedded::style_sheets().front().text, Element("body").add(main));
@@ -67,7 +87,7 @@ class Page {
     for (const Section& each : sheet_.sections) {
       if (place_of(each.topic) == place) part.add(section(each));
     }
-    if (place == Place::beside && sheet_.jars) {
+    if (place == Place::work && sheet_.jars) {
       part.add(figure(jar_row(*sheet_.jars, "jars"), "The jars to fill"));
     }
     return part;
@@ -75,9 +95,10 @@ class Page {
 
   Element section(const Section& section) {
     Element element("section");
+    if (section.topic == Topic::boiling_down) element.with("class", "boiling");
     element.add(Element("h2").say(section.title));
     for (const std::string& paragraph : section.paragraphs) {
-      element.add(Element("p").say(paragraph));
+      element.add(Element("p").say(unbroken(paragraph)));
     }
     if (section.topic == Topic::boiling_down && sheet_.boiling_down) {
       element.add(draw_boiling(*sheet_.boiling_down, "boiling"));
@@ -89,7 +110,7 @@ class Page {
 
   static Element list(const std::vector<std::string>& points) {
     Element list("ul");
-    for (const std::string& point : points) list.add(Element("li").say(point));
+    for (const std::string& point : points) list.add(Element("li").say(unbroken(point)));
     return list;
   }
 
@@ -157,11 +178,11 @@ class Page {
   static Element cell(const Table& table, std::size_t row, std::size_t column) {
     const std::string& text = table.rows[row][column];
     if (text == blank) return Element("td").with("class", "box");
-    if (column == 0) return Element("th").with("scope", "row").say(text);
+    if (column == 0) return Element("th").with("scope", "row").say(unbroken(text));
     Element cell("td");
     const std::string kind = class_of(table, column);
     if (!kind.empty()) cell.with("class", kind);
-    return cell.say(text);
+    return cell.say(unbroken(text));
   }
 
   const Sheet& sheet_;

@@ -380,12 +380,7 @@ class SheetMaker {
   }
 
   std::string origin(language::IngredientId id, const std::string& own) const {
-    if (!own.empty()) return own;
-    std::string text;
-    for (const std::string& source : program_[id].sources) {
-      text += (text.empty() ? "" : "; ") + source;
-    }
-    return text;
+    return own.empty() ? sources_text(program_[id].sources) : own;
   }
 
   void not_computed() {

@@ -3,7 +3,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <string_view>
+#include <utility>
 
 namespace maslin::report {
 
@@ -56,6 +58,31 @@ std::string spoons_text(const Rational& millilitres) {
   small += fractions[static_cast<std::size_t>(quarters.to_double() + 0.5)];
   if (!small.empty()) text += (text.empty() ? "" : " ") + small + " tsp";
   return text.empty() ? "less than ¼ tsp" : text;
+}
+
+std::string sources_text(const std::vector<std::string>& sources) {
+  std::vector<std::pair<std::string, std::string>> tables;  // of each, its entries
+  for (const std::string& source : sources) {
+    const std::size_t blank_at = source.rfind(' ');
+    // An entry's number is the last word; whatever ends otherwise stands for itself.
+    const bool numbered =
+        blank_at != std::string::npos && source.back() >= '0' && source.back() <= '9';
+    const std::string table = numbered ? source.substr(0, blank_at) : source;
+    const std::string entry = numbered ? source.substr(blank_at + 1) : "";
+    const auto known = std::find_if(tables.begin(), tables.end(), [&](const auto& each) {
+      return each.first == table && !entry.empty();
+    });
+    if (known == tables.end()) {
+      tables.emplace_back(table, entry);
+    } else {
+      known->second += ", " + entry;
+    }
+  }
+  std::string text;
+  for (const auto& [table, entries] : tables) {
+    text += (text.empty() ? "" : "; ") + table + (entries.empty() ? "" : " " + entries);
+  }
+  return text;
 }
 
 }  // namespace maslin::report

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "language/program.hpp"
 #include "quantity/exact.hpp"
@@ -15,5 +16,7 @@ std::string status_text(const language::Framework& framework);
 std::string duration_text(const Duration& duration);
 // "2 tbsp 1¼ tsp": to the quarter teaspoon.
 std::string spoons_text(const Rational& millilitres);
+// "CoFID 2015 14-319, 14-320; Ciqual 2020 13039": the entries of one table together.
+std::string sources_text(const std::vector<std::string>& sources);
 
 }  // namespace maslin::report
