@@ -10,39 +10,12 @@
 #include "report/drawing_depth.hpp"
 #include "report/drawing_jars.hpp"
 #include "report/drawing_shares.hpp"
+#include "report/layout.hpp"
 #include "report/markup.hpp"
 #include "report/table.hpp"
 
 namespace maslin::report {
 namespace {
-
-// Where a section stands on the page.
-enum class Place { work, checks, margin, small_print };
-
-Place place_of(Topic topic) {
-  switch (topic) {
-    case Topic::other:
-    case Topic::fits:
-    case Topic::produce:
-    case Topic::additions:
-      return Place::work;
-    case Topic::shares:
-    case Topic::account:
-    case Topic::limits:
-      return Place::checks;
-    case Topic::boiling_down:
-    case Topic::keeping:
-    case Topic::readings:
-    case Topic::cautions:
-      return Place::margin;
-    case Topic::to_get:
-    case Topic::left_over:
-    case Topic::assumed:
-    case Topic::not_computed:
-      return Place::small_print;
-  }
-  return Place::work;
-}
 
 // A number stays beside its unit where a line is broken.
 std::string unbroken(std::string_view text) {
@@ -64,7 +37,7 @@ std::string unbroken(std::string_view text) {
 
 class Page {
  public:
-  explicit Page(const Sheet& sheet) : sheet_(sheet) {}
+  explicit Page(const Sheet& sheet) : sheet_(sheet), layout_(layout_for(sheet)) {}
 
   std::string run() {
     const std::string title = sheet_.title.empty() ? "without a title" : sheet_.title;
@@ -78,14 +51,15 @@ class Page {
     main.add(part("margin", Place::margin));
     if (sheet_.depth) add_depth(main);
     main.add(part("small", Place::small_print));
-    return html_page(title, embedded::style_sheets().front().text, Element("body").add(main));
+    return html_page(title, embedded::style_sheets().front().text,
+                     Element("body").with("class", layout_.type).add(main));
   }
 
  private:
   Element part(std::string_view name, Place place) {
     Element part = Element("div").with("class", name);
-    for (const Section& each : sheet_.sections) {
-      if (place_of(each.topic) == place) part.add(section(each));
+    for (std::size_t i = 0; i < sheet_.sections.size(); ++i) {
+      if (layout_.places[i] == place) part.add(section(sheet_.sections[i]));
     }
     if (place == Place::work && sheet_.jars) {
       part.add(figure(jar_row(*sheet_.jars, "jars"), "The jars to fill"));
@@ -186,6 +160,7 @@ class Page {
   }
 
   const Sheet& sheet_;
+  Layout layout_;
 };
 
 }  // namespace

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+// Where the parts of a sheet stand on one side of A4, and how large the type may be. A page without
+// script cannot measure itself, so heights are estimated from how much there is to read.
+#pragma once
+
+#include <cstdint>
+#include <string_view>
+#include <vector>
+
+#include "report/sheet.hpp"
+
+namespace maslin::report {
+
+enum class Place : std::uint8_t {
+  work,         // the wide column: what the hands need
+  checks,       // below it: figures to look at once
+  margin,       // the narrow column: what to heed and to write down
+  small_print,  // the foot of the page
+};
+
+struct Layout {
+  std::string_view type;      // how large the type is, as a class of the style sheet
+  std::vector<Place> places;  // of the sections of the sheet
+  double height = 0;          // mm, estimated
+};
+
+// The largest type that fits the page; where none does, the smallest, and the page goes on behind.
+Layout layout_for(const Sheet& sheet);
+
+}  // namespace maslin::report
