@@ -138,6 +138,9 @@ class Page {
   static std::string class_of(const Table& table, std::size_t column) {
     const auto& weighed = table.weighed;
     if (std::find(weighed.begin(), weighed.end(), column) != weighed.end()) return "weight";
+    const bool filled_in = std::any_of(table.rows.begin(), table.rows.end(),
+                                       [&](const auto& row) { return row[column] == blank; });
+    if (filled_in) return "by-hand";
     return is_right(table, column) ? "figure" : "";
   }
 
@@ -151,7 +154,7 @@ class Page {
 
   static Element cell(const Table& table, std::size_t row, std::size_t column) {
     const std::string& text = table.rows[row][column];
-    if (text == blank) return Element("td").with("class", "box");
+    if (text == blank) return Element("td").with("class", "by-hand box");
     if (column == 0) return Element("th").with("scope", "row").say(unbroken(text));
     Element cell("td");
     const std::string kind = class_of(table, column);
