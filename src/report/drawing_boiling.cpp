@@ -15,11 +15,11 @@ namespace {
 using plan::weight_text;
 
 constexpr double width = 66;
-constexpr double height = 33;
+constexpr double height = 30;
 constexpr double left = 0.5;
 constexpr double right = 29;  // of the field; the weights to stop at stand beside it
 constexpr double top = 5;
-constexpr double bottom = 28;
+constexpr double bottom = 25.5;
 constexpr double letters_apart = 4.4;
 
 class Curve {

@@ -9,8 +9,8 @@ namespace maslin::report {
 namespace {
 
 constexpr double margin = 0.5;  // mm, so that no stroke is cut off
-constexpr double height = 21;
-constexpr double edge = 12;  // where the spoon lies
+constexpr double height = 17;
+constexpr double edge = 8;  // where the spoon lies
 
 std::string millimetres(const Length& length) { return length.in_base().to_decimal(0) + " mm"; }
 
@@ -45,8 +45,8 @@ std::optional<Element> depth_strip(const DepthStrip& depths, const std::string& 
   svg.add(
       letters_at(margin, edge + 8, Anchor::start,
                  from.is_zero() ? "tip of the spoon" : from.to_decimal(0) + " mm from the tip"));
-  add_mark(svg, margin + stop, edge + 9, edge + 8, "stop " + millimetres(depths.stop));
-  add_mark(svg, margin + start, edge - 9, edge - 5, "start " + millimetres(depths.start));
+  add_mark(svg, margin + stop, edge + 8.5, edge + 8, "stop " + millimetres(depths.stop));
+  add_mark(svg, margin + start, edge - 8, edge - 4, "start " + millimetres(depths.start));
   return svg;
 }
 

@@ -11,8 +11,8 @@
 namespace maslin::report {
 namespace {
 
-constexpr double widest = 180;         // mm, of a row
-constexpr double tallest = 20;         // mm, of a jar
+constexpr double widest = 120;         // mm, of a row
+constexpr double tallest = 14;         // mm, of a jar
 constexpr double least_group = 32;     // mm, room for the words under a size
 constexpr int most_drawn = 40;         // of one size
 constexpr double wide_for_high = 0.6;  // a jar's width by its height

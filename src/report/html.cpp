@@ -35,6 +35,17 @@ std::string unbroken(std::string_view text) {
   return result;
 }
 
+// As the name of a window, where a long one is of no use.
+std::string shortened(std::string_view title) {
+  constexpr std::size_t most_letters = 60;
+  std::size_t letters = 0;
+  for (std::size_t i = 0; i < title.size(); ++i) {
+    const bool begins_letter = (title[i] & 0xC0) != 0x80;
+    if (begins_letter && letters++ == most_letters) return std::string(title.substr(0, i)) + "…";
+  }
+  return std::string(title);
+}
+
 class Page {
  public:
   explicit Page(const Sheet& sheet) : sheet_(sheet), layout_(layout_for(sheet)) {}
@@ -46,25 +57,30 @@ class Page {
     if (!sheet_.head.empty()) header.add(list(sheet_.head));
     Element main("main");
     main.add(header);
-    main.add(part("work", Place::work));
-    main.add(part("checks", Place::checks));
-    main.add(part("margin", Place::margin));
+    add_part(main, "work", Place::work);
+    add_part(main, "checks", Place::checks);
+    add_part(main, "margin", Place::margin);
     if (sheet_.depth) add_depth(main);
-    main.add(part("small", Place::small_print));
-    return html_page(title, embedded::style_sheets().front().text,
+    add_part(main, "small", Place::small_print);
+    return html_page(shortened(title), embedded::style_sheets().front().text,
                      Element("body").with("class", layout_.type).add(main));
   }
 
  private:
-  Element part(std::string_view name, Place place) {
+  // Nothing where nothing stands there.
+  void add_part(Element& main, std::string_view name, Place place) {
     Element part = Element("div").with("class", name);
+    bool any = false;
     for (std::size_t i = 0; i < sheet_.sections.size(); ++i) {
-      if (layout_.places[i] == place) part.add(section(sheet_.sections[i]));
+      if (layout_.places[i] != place) continue;
+      part.add(section(sheet_.sections[i]));
+      any = true;
     }
     if (place == Place::work && sheet_.jars) {
       part.add(figure(jar_row(*sheet_.jars, "jars"), "The jars to fill"));
+      any = true;
     }
-    return part;
+    if (any) main.add(part);
   }
 
   Element section(const Section& section) {
@@ -96,10 +112,11 @@ class Page {
   void add_depth(Element& main) const {
     const auto strip = depth_strip(*sheet_.depth, "depth");
     if (!strip) return;
-    main.add(figure(*strip,
-                    "Lay a wooden spoon along the line and mark both depths; the small strokes are "
-                    "10 mm apart when the page is printed at 100 %.")
-                 .with("class", "strip"));
+    main.add(
+        figure(*strip,
+               "Lay a wooden spoon along the line and mark both depths. The small strokes must be "
+               "10 mm apart on paper: print at 100 %.")
+            .with("class", "strip"));
   }
 
   // ---- Tables -----------------------------------------------------------------------------------

@@ -27,24 +27,25 @@ struct TypeScale {
     return small_print;
   }
 };
-constexpr std::array<TypeScale, 4> scales = {{{"large", 12.5, 11.5, 10, 9},
+constexpr std::array<TypeScale, 5> scales = {{{"large", 12.5, 11.5, 10, 9},
                                               {"medium", 11.5, 10.5, 9, 8},
                                               {"usual", 11, 9.5, 8.5, 7},
-                                              {"close", 11, 9, 8, 6.5}}};
+                                              {"close", 11, 9, 8, 6.5},
+                                              {"closest", 10.5, 8.5, 7.5, 6}}};
 
-constexpr double page_height = 283;
-constexpr double kept_free = 6;  // what an estimate may be wrong by
+constexpr double page_height = 285;
+constexpr double kept_free = 4;  // what an estimate may be wrong by
 constexpr double wide_column = 123;
 constexpr double narrow_column = 66;
 constexpr double foot_column = 61;
 constexpr int foot_columns = 3;
 constexpr double header_height = 11;
-constexpr double strip_height = 29;
-constexpr double jars_height = 31;
-constexpr double boiling_height = 33;
+constexpr double strip_height = 23;
+constexpr double jars_height = 24;
+constexpr double boiling_height = 30;
 
 constexpr double millimetres_a_point = 0.3528;
-constexpr double letter_width = 0.5;  // of the size, on an average
+constexpr double letter_width = 0.48;  // of the size, on an average
 constexpr double line_height = 1.16;
 
 double width_at(Place place) {
@@ -63,7 +64,7 @@ class Estimate {
 
   double section(const Section& section, Place place) const {
     const double size = type_.size_at(place) * millimetres_a_point;
-    double height = size * (place == Place::small_print ? 1.3 : 1.2) + 1.9;
+    double height = size * (place == Place::small_print ? 1.3 : 1.2) + 1.6;
     for (const std::string& each : section.paragraphs) height += text(each, place);
     for (const std::string& each : section.points) height += text(each, place);
     if (!section.table.rows.empty()) height += table(section.table, place);

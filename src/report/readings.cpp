@@ -10,7 +10,7 @@ Section readings_section(const plan::VerifiedPlan& plan) {
   readings.emplace_back("pH of a blended sample");
   readings.emplace_back("meter at pH 4 and pH 7");
 
-  Section section{Topic::readings, "Readings to write down", {}, {}, {}};
+  Section section{"Readings to write down", {}, {}, {}, Topic::readings};
   section.table.heads = {"reading", "measured"};
   for (const std::string& reading : readings) {
     section.table.rows.push_back({reading, blank});

@@ -60,8 +60,8 @@ class SheetMaker {
   }
 
  private:
-  Section& section(Topic topic, std::string title) {
-    sheet_.sections.push_back({topic, std::move(title), {}, {}, {}});
+  Section& section(std::string title, Topic topic = Topic::other) {
+    sheet_.sections.push_back({std::move(title), {}, {}, {}, topic});
     return sheet_.sections.back();
   }
   const std::string& name(language::IngredientId id) const { return program_[id].name; }
@@ -76,7 +76,7 @@ class SheetMaker {
   }
 
   void what_fits() {
-    Section& part = section(Topic::fits, "What fits");
+    Section& part = section("What fits", Topic::fits);
     std::string text =
         fmt::format("{} of prepared produce go into the pan, {} with all that is added.",
                     weight_text(verified_.prepared_total().in_base()),
@@ -117,7 +117,7 @@ class SheetMaker {
   // ---- Produce ----------------------------------------------------------------------------------
 
   void produce() {
-    Section& part = section(Topic::produce, "Produce to weigh");
+    Section& part = section("Produce to weigh", Topic::produce);
     part.table.heads = {"take", "as brought in", "ready for the pan", "actual", "counts as"};
     part.table.weighed = {1, 2};
     for (std::size_t i = 0; i < framework_.shares.size(); ++i) {
@@ -127,7 +127,7 @@ class SheetMaker {
     }
     part.table.rows.push_back(
         {"in all", "", weight_text(verified_.prepared_total().in_base()), "", ""});
-    Section& shares = section(Topic::shares, "Shares reached");
+    Section& shares = section("Shares reached", Topic::shares);
     shares.table.heads = {"share", "reached", "allowed"};
     for (std::size_t i = 0; i < framework_.shares.size(); ++i) {
       const language::Share& share = framework_.shares[i];
@@ -167,7 +167,7 @@ class SheetMaker {
 
   void additions() {
     if (draft_.additions.empty() && draft_.substitutes.empty()) return;
-    Section& part = section(Topic::additions, "To add, in the order of the framework");
+    Section& part = section("To add, in the order of the framework", Topic::additions);
     part.table.heads = {"add", "weigh", "or", "actual", "asked for per kilogram"};
     part.table.weighed = {1};
     for (std::size_t i = 0; i < framework_.additions.size(); ++i) {
@@ -250,7 +250,7 @@ class SheetMaker {
         return volume ? value.to_decimal(0) + " ml" : weight_text(value.round_to(1));
       };
       Section& part =
-          section(Topic::account, fmt::format("Account of {}", substitution.replaced.name));
+          section(fmt::format("Account of {}", substitution.replaced.name), Topic::account);
       part.table.heads = {"", "amount", ""};
       std::string spread;
       if (!account.brought.is_exact()) {
@@ -282,7 +282,7 @@ class SheetMaker {
 
   void limits() {
     if (verified_.limits().empty()) return;
-    Section& part = section(Topic::limits, "Limits this framework declares");
+    Section& part = section("Limits this framework declares", Topic::limits);
     part.table.heads = {"limit", "by the tables", "allowed", "margin"};
     for (const plan::LimitValue& value : verified_.limits()) {
       const language::Limit& limit = framework_.limits[value.limit];
@@ -300,7 +300,7 @@ class SheetMaker {
   void finish() {
     const auto finished = verified_.finished();
     if (!finished) return;
-    Section& part = section(Topic::boiling_down, "Boiling down");
+    Section& part = section("Boiling down", Topic::boiling_down);
     const Rational off = verified_.ingoing().in_base() - finished->in_base();
     part.paragraphs.push_back(
         fmt::format("Into the pan go {}; stop at about {}, when {} have boiled off.",
@@ -322,7 +322,7 @@ class SheetMaker {
   void to_get() {
     sheet_.shopping = shopping_lines(program_, draft_);
     if (sheet_.shopping.empty()) return;
-    Section& part = section(Topic::to_get, "To get");
+    Section& part = section("To get", Topic::to_get);
     part.table.heads = {"what", "how much", "in packs", "costs", ""};
     for (const ShoppingLine& line : sheet_.shopping) part.table.rows.push_back(purchase_row(line));
   }
@@ -340,7 +340,7 @@ class SheetMaker {
   }
 
   void left_over() {
-    Section& part = section(Topic::left_over, "Left in the basket, ready for the pan");
+    Section& part = section("Left in the basket, ready for the pan", Topic::left_over);
     part.table.heads = {"what", "how much"};
     for (const plan::Leftover& left : verified_.leftovers()) {
       part.table.rows.push_back(
@@ -353,7 +353,7 @@ class SheetMaker {
   }
 
   void assumed() {
-    Section& part = section(Topic::assumed, "What was assumed");
+    Section& part = section("What was assumed", Topic::assumed);
     for (const language::IngredientId id : trims_) {
       const auto& edible = *program_[id].edible;
       part.points.push_back(
@@ -384,7 +384,7 @@ class SheetMaker {
   }
 
   void not_computed() {
-    Section& part = section(Topic::not_computed, "Not computed yet, and not checked");
+    Section& part = section("Not computed yet, and not checked", Topic::not_computed);
     const auto add = [&](const std::vector<language::Uncomputed>& list) {
       for (const language::Uncomputed& each : list) {
         const SourceFile& file = sources_.file(each.span.file);
@@ -404,7 +404,7 @@ class SheetMaker {
   }
 
   void keeping() {
-    Section& part = section(Topic::keeping, "Keeping");
+    Section& part = section("Keeping", Topic::keeping);
     part.paragraphs.push_back(
         "Keep it cold. No keeping route was worked out and no reading was taken, so nothing here "
         "says that it may stand on a shelf.");
@@ -419,7 +419,7 @@ class SheetMaker {
   }
 
   void cautions() {
-    Section& part = section(Topic::cautions, "Cautions");
+    Section& part = section("Cautions", Topic::cautions);
     part.points = cautions_for(program_, draft_);
   }
 

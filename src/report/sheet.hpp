@@ -21,7 +21,7 @@ inline constexpr const char* blank = "______";
 struct Table {
   std::vector<std::string> heads;
   std::vector<std::vector<std::string>> rows;  // each as long as heads
-  std::vector<std::size_t> weighed;            // columns that the scales are read against
+  std::vector<std::size_t> weighed = {};       // columns that the scales are read against
 };
 
 // What a section is about, where a page gives it a place or a drawing of its own.
@@ -44,11 +44,11 @@ enum class Topic : std::uint8_t {
 };
 
 struct Section {
-  Topic topic = Topic::other;
   std::string title;
   std::vector<std::string> paragraphs;
   Table table;                      // may be empty
   std::vector<std::string> points;  // a list after the table
+  Topic topic = Topic::other;
 };
 
 struct Sheet {

@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: Apache-2.0
+// The page as others judge it: a validator of HTML, a checker of accessibility, a browser that
+// prints, and the text of the same sheet.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <regex>
+#include <sstream>
+
+#include "html/browser.hpp"
+#include "json/run_program.hpp"
+#include "report/html.hpp"
+#include "support/planning.hpp"
+
+namespace maslin::html_test {
+namespace {
+
+using json_test::Folder;
+using json_test::Ran;
+
+const std::filesystem::path source_folder = std::filesystem::path(MASLIN_SOURCE_DIR);
+
+// A plan of the examples: its name and the words that ask for it.
+struct Example {
+  std::string name;
+  std::vector<std::string> words;
+};
+
+std::vector<Example> examples() {
+  const auto path = [](const std::string& name) {
+    return (source_folder / "examples" / name).string();
+  };
+  std::vector<Example> result = {
+      {"a_village_chutney",
+       {"plan", path("chutney.maslin"), path("october.maslin"), path("village_hall.maslin")}}};
+  for (const auto& each : std::filesystem::directory_iterator(source_folder / "examples/baskets")) {
+    const std::string name = each.path().stem().string();
+    std::string framework = name;
+    std::replace(framework.begin(), framework.end(), '_', ' ');
+    result.push_back({name, {"plan", each.path().string(), "--framework", framework}});
+  }
+  return result;
+}
+
+std::string printed_as(const Folder& folder, const Example& example, const std::string& form) {
+  std::vector<std::string> words = example.words;
+  words.insert(words.end(), {"--to", form});
+  const Ran ran = folder.maslin(words);
+  EXPECT_EQ(ran.exit, 0) << example.name << ": " << ran.err;
+  return ran.out;
+}
+
+// What a reader of the page reads, blanks made alike.
+std::string words_of_page(std::string page) {
+  page = std::regex_replace(page, std::regex("<style>[^<]*</style>|<[^>]*>"), " ");
+  for (const auto& [sign, text] :
+       {std::pair("&lt;", "<"), std::pair("&gt;", ">"), std::pair("&quot;", "\""),
+        std::pair("&amp;", "&"), std::pair("\u00A0", " ")}) {
+    page = std::regex_replace(page, std::regex(sign), text);
+  }
+  return std::regex_replace(page, std::regex("\\s+"), " ");
+}
+
+// A village kitchen's sheet with everything that a sheet may draw.
+report::Sheet sheet_with_all_drawings() {
+  test::Texts texts;
+  for (const char* name : {"chutney.maslin", "october.maslin", "village_hall.maslin"}) {
+    std::ostringstream text;
+    text << std::ifstream(source_folder / "examples" / name).rdbuf();
+    texts["/kitchen/all.maslin"] += text.str();
+  }
+  const test::Planned planned(texts, "/kitchen/all.maslin");
+  EXPECT_TRUE(planned.fits()) << planned.messages();
+  report::Sheet sheet =
+      report::make_sheet(planned.session().sources(), planned.program(), planned.plan());
+  sheet.jars =
+      report::JarRow{{{Volume(720), 4, 1, false},
+                      {Volume(282), 3, 1, false},
+                      {Volume(190), 1, Rational(Rational::Wide{1}, Rational::Wide{2}), true}}};
+  sheet.depth = report::DepthStrip{Length(97), Length(54)};
+  if (sheet.boiling_down) sheet.boiling_down->time = {Duration(3600), Duration(5400)};
+  return sheet;
+}
+
+const std::string hostile =
+    "]]></title></style></svg><script>alert(1)</script><img src=x onerror=y> & \\\" ' {{1}} --> "
+    "\x1b[31m \xe2\x80\xae \xef\xbf\xbe \xff end";
+
+// A plan whose every name tries to break out, as far as a text may: what is no plain text is told
+// before there is a plan.
+std::string hostile_text() {
+  const std::string name =
+      "]]></title></style></svg><script>alert(1)</script><img src=x onerror=y> & ' {{1}} -->";
+  return "framework \"" + name + R"(" {
+  title ")" +
+         name + R"("
+  produce      { onion 15 .. 25 %; fruit 50 .. 100 % }
+  per kilogram { vinegar 450 ml; sugar 250 .. 300 g }
+  limits       { soluble solids 30 .. 45 % }
+}
+basket ")" +
+         name + R"(" { apple 2.5 kg gross, from ")" + name + R"("; onion 800 g prepared }
+)";
+}
+
+report::Sheet hostile_sheet() {
+  report::Sheet sheet;
+  sheet.title = hostile;
+  sheet.head = {hostile};
+  sheet.sections = {{hostile,
+                     {hostile},
+                     {{hostile, "b"}, {{hostile, hostile}}},
+                     {hostile},
+                     report::Topic::shares}};
+  const Rational half(Rational::Wide{1}, Rational::Wide{2});
+  sheet.shares = {{hostile, half, {0, half}, half}};
+  return sheet;
+}
+
+std::filesystem::path install_checkers(const Folder& folder) {
+  const auto modules = std::filesystem::path(MASLIN_PROGRAM).parent_path() / "page_checkers";
+  std::filesystem::create_directories(modules);
+  const auto overwrite = std::filesystem::copy_options::overwrite_existing;
+  for (const char* name : {"package.json", "package-lock.json"}) {
+    std::filesystem::copy_file(source_folder / "tests/html" / name, modules / name, overwrite);
+  }
+  const Ran npm = folder.run(
+      "npm", {"ci", "--prefix", modules.string(), "--no-audit", "--no-fund", "--ignore-scripts"});
+  EXPECT_EQ(npm.exit, 0) << "The checkers cannot be installed. `npm` must be there (Debian: nodejs "
+                            "and npm) and able to reach its registry.\n"
+                         << npm.out << npm.err;
+  return modules / "node_modules";
+}
+
+TEST(Page, IsValidAccessibleAndOneSideLongInEveryForm) {
+  const Folder folder;
+  for (const Example& example : examples()) {
+    folder.write(example.name + ".html", printed_as(folder, example, "html"));
+  }
+  folder.write("drawings.html", report::to_html(sheet_with_all_drawings()));
+  folder.write("hostile.html", report::to_html(hostile_sheet()));
+  const auto modules = install_checkers(folder);
+  const Ran checked = folder.run("node", {(source_folder / "tests/html/check.js").string(),
+                                          modules.string(), folder.path().string()});
+  EXPECT_EQ(checked.exit, 0) << checked.out << checked.err;
+  RecordProperty("checked", checked.out);
+}
+
+TEST(Page, IsPrintedOnOneSideOfA4) {
+  const Folder folder;
+  std::vector<std::string> names = {"drawings"};
+  folder.write("drawings.html", report::to_html(sheet_with_all_drawings()));
+  for (const Example& example : examples()) {
+    folder.write(example.name + ".html", printed_as(folder, example, "html"));
+    names.push_back(example.name);
+  }
+  EXPECT_GE(names.size(), 13U);
+  for (const std::string& name : names) {
+    print_pdf(folder, name);
+    EXPECT_EQ(pdf_info(folder, name, "Pages"), "1") << name;
+    EXPECT_NE(pdf_info(folder, name, "Page size").find("(A4)"), std::string::npos) << name;
+  }
+}
+
+TEST(Page, SaysAllThatTheTextSays) {
+  const Folder folder;
+  for (const Example& example : examples()) {
+    const std::string page = words_of_page(printed_as(folder, example, "html"));
+    std::string text = printed_as(folder, example, "text");
+    int weights = 0;
+    const std::regex weight("[0-9.]+ (kg|g|ml|tsp|pieces|%)");
+    for (std::sregex_iterator at(text.begin(), text.end(), weight), end; at != end; ++at) {
+      EXPECT_NE(page.find(at->str()), std::string::npos) << example.name << ": " << at->str();
+      ++weights;
+    }
+    EXPECT_GE(weights, 15) << example.name;
+    // Sentences and points, each on its own once the lines are joined.
+    text = std::regex_replace(text, std::regex("\n    (?! )"), " ");
+    std::istringstream lines(text);
+    int points = 0;
+    for (std::string line; std::getline(lines, line);) {
+      if (line.rfind("  - ", 0) != 0) continue;
+      const std::string point = std::regex_replace(line.substr(4), std::regex("\\s+"), " ");
+      EXPECT_NE(page.find(point), std::string::npos) << example.name << ": " << point;
+      ++points;
+    }
+    EXPECT_GE(points, 6) << example.name;
+  }
+}
+
+TEST(Page, HostileTextsReachItHarmless) {
+  const Folder folder;
+  folder.write("hostile.maslin", hostile_text());
+  const Ran ran = folder.maslin({"plan", "hostile.maslin", "--to", "html"});
+  ASSERT_EQ(ran.exit, 0) << ran.err;
+  for (const std::string& page : {ran.out, report::to_html(hostile_sheet())}) {
+    const std::size_t body = page.find("<body");
+    EXPECT_EQ(page.find("<script"), std::string::npos);
+    EXPECT_EQ(page.find("<img"), std::string::npos);
+    EXPECT_EQ(page.find("</title>"), page.rfind("</title>", body));
+    EXPECT_EQ(page.find("</style>"), page.rfind("</style>"));
+    EXPECT_NE(page.find("&lt;script&gt;"), std::string::npos);
+    EXPECT_EQ(page.find('\x1b'), std::string::npos);
+    EXPECT_EQ(page.find('\xff'), std::string::npos);
+    EXPECT_EQ(page.find("\xe2\x80\xae"), std::string::npos);
+  }
+}
+
+TEST(Page, IsTheSameHoweverOftenItIsMade) {
+  const Folder folder;
+  const Example example = examples().front();
+  EXPECT_EQ(printed_as(folder, example, "html"), printed_as(folder, example, "html"));
+}
+
+}  // namespace
+}  // namespace maslin::html_test
