@@ -131,7 +131,7 @@ class CommandLine {
     plan_->add_option("--kitchen", options_.kitchen, "which kitchen, where there are several");
     plan_
         ->add_option("--to", options_.to,
-                     "text, markdown, html: one page to print, shopping or csv: what to get,\n"
+                     "text, markdown, html (one side of A4), shopping or csv (what to get),\n"
                      "json, or blend: the linear programme, as JSON")
         ->check(CLI::IsMember({"text", "markdown", "html", "shopping", "csv", "json", "blend"}));
     add_manner(*plan_, manner_);

@@ -42,7 +42,7 @@ std::string csv_cell(std::string_view raw) {
       std::string_view("=+-@").find(text[first]) != std::string::npos) {
     text.insert(0, "'");
   }
-  if (text.find_first_of(",\"' ") == std::string::npos) return text;
+  if (text.find_first_of(",\"'") == std::string::npos) return text;
   std::string cell = "\"";
   for (const char c : text) {
     if (c == '"') cell += '"';

@@ -15,7 +15,7 @@ namespace {
 using plan::weight_text;
 
 constexpr double width = 66;
-constexpr double height = 30;
+constexpr double height = 31;
 constexpr double left = 0.5;
 constexpr double right = 29;  // of the field; the weights to stop at stand beside it
 constexpr double top = 5;

@@ -42,7 +42,7 @@ constexpr int foot_columns = 3;
 constexpr double header_height = 11;
 constexpr double strip_height = 23;
 constexpr double jars_height = 24;
-constexpr double boiling_height = 30;
+constexpr double boiling_height = 31;
 
 constexpr double millimetres_a_point = 0.3528;
 constexpr double letter_width = 0.48;  // of the size, on an average

@@ -25,11 +25,12 @@ std::vector<std::string> row_for(const ShoppingLine& line) {
 
 // Nothing where no line has a price.
 std::string total_of(const std::vector<ShoppingLine>& lines) {
+  const Rational hundredth(Rational::Wide{1}, Rational::Wide{100});
   Rational sum;
   std::size_t priced = 0;
   for (const ShoppingLine& line : lines) {
     if (!line.purchase.cost) continue;
-    sum += *line.purchase.cost;
+    sum += line.purchase.cost->round_to(hundredth);  // what is shown adds up
     ++priced;
   }
   if (priced == 0) return {};

@@ -332,7 +332,7 @@ Range<MolePerKilogram> charge_at(const AcidPart& part, PH at,
   AcidPart kilogram = part;
   kilogram.mass = Kilogram(1);
   const PartReadings readings = readings_of(kilogram, acetic_acid_kept);
-  const Charges charges = mean_charges(at.in_unit());
+  const PerAcid charges = mean_charges(at.in_unit());
   const double free = free_charge(at.in_unit());
   return {MolePerKilogram(part_balance(readings, Wanted::lowest, free, charges)),
           MolePerKilogram(part_balance(readings, Wanted::highest, free, charges))};
