@@ -50,10 +50,9 @@ class Checker {
 
   std::string examples(const Target& target) const {
     std::vector<std::string> names;
-    for (const language::IngredientId id : members(program_, target)) {
+    for (const language::IngredientId id : commonest_members(program_, target)) {
       names.push_back(program_[id].name);
     }
-    std::sort(names.begin(), names.end());
     names.resize(std::min<std::size_t>(names.size(), 3));
     std::string text;
     for (std::size_t i = 0; i < names.size(); ++i) {

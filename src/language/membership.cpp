@@ -61,6 +61,14 @@ void add_classes_by_figures(const Program& program, const Ingredient& ingredient
 
 }  // namespace
 
+std::vector<IngredientId> commonest_members(const Program& program, const Target& target) {
+  auto result = members(program, target);
+  std::stable_sort(result.begin(), result.end(), [&](IngredientId a, IngredientId b) {
+    return program[a].sources.size() > program[b].sources.size();
+  });
+  return result;
+}
+
 std::optional<Bounds> figure_of(const Ingredient& ingredient, Property property) {
   using science::Substance;
   switch (property) {

@@ -17,6 +17,8 @@ bool is_member(const Program& program, IngredientId ingredient, ClassId of_class
 bool takes(const Program& program, const Target& target, IngredientId ingredient);
 // Every ingredient a target takes, in order of their ids.
 std::vector<IngredientId> members(const Program& program, const Target& target);
+// The same, the commonest first: what most tables know.
+std::vector<IngredientId> commonest_members(const Program& program, const Target& target);
 
 // Why a route that the framework claims does not take an ingredient; none where all do.
 const Refusal* refusal_of(const Program& program, const Framework& framework,

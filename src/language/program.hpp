@@ -311,6 +311,7 @@ struct Line {
   std::string estimate;  // how a count or a volume became a weight; empty if weighed
   Span span;
   Span amount_span;
+  Span at_most_span;  // of the weight behind `at most`
 };
 
 struct Basket {

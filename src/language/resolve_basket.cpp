@@ -225,7 +225,10 @@ class LineReader {
     if (!weight) return false;
     if (clause.is(Kind::spoiled)) line_.spoiled = *weight;
     if (clause.is(Kind::keep_back)) line_.keep_back = *weight;
-    if (clause.is(Kind::at_most)) line_.at_most = *weight;
+    if (clause.is(Kind::at_most)) {
+      line_.at_most = *weight;
+      line_.at_most_span = quantity.span();
+    }
     if (clause.is(Kind::packs)) line_.pack = *weight;
     return true;
   }

@@ -40,10 +40,17 @@ std::string amount_text(const language::Program& program, const language::Line& 
   return program[line.ingredient].edible ? text + " prepared" : text;
 }
 
-Edit new_line_edit(const language::Basket& basket, const std::string& line) {
+Edit new_lines_edit(const language::Basket& basket, const std::vector<std::string>& lines) {
   // A block closed on a line of its own gets a line; `{ a; b }` gets another statement.
-  if (basket.close_on_own_line) return {basket.close, "  " + line + "\n"};
-  return {basket.close, basket.lines.empty() ? " " + line + " " : "; " + line + " "};
+  std::string text;
+  for (const std::string& line : lines) {
+    if (basket.close_on_own_line) {
+      text += "  " + line + "\n";
+    } else {
+      text += (text.empty() && basket.lines.empty() ? " " : "; ") + line;
+    }
+  }
+  return {basket.close, basket.close_on_own_line ? text : text + " "};
 }
 
 }  // namespace maslin::plan

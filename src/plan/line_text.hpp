@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "diagnostic/diagnostic.hpp"
 #include "language/program.hpp"
@@ -15,7 +16,7 @@ std::string written_name(const std::string& name);
 // What stands in the place of Line::amount_span: "1.4 kg gross".
 std::string amount_text(const language::Program& program, const language::Line& line);
 
-// Puts another line at the end of a basket, laid out as the others are.
-Edit new_line_edit(const language::Basket& basket, const std::string& line);
+// Puts more lines at the end of a basket, laid out as the others are.
+Edit new_lines_edit(const language::Basket& basket, const std::vector<std::string>& lines);
 
 }  // namespace maslin::plan

@@ -52,6 +52,7 @@ Made make_plan(const language::Program& program, const Task& task, Diagnostics& 
       if (each.code != Code::nothing_of_class || made.mends.empty()) continue;
       each.mends.clear();
       offer(made.mends, each);
+      break;
     }
     return made;
   }

@@ -24,7 +24,9 @@ struct Mend {
   std::string text;         // in words: "add 380 g of onion (gross)"
   std::vector<Edit> edits;  // to the texts; none where the aim itself is changed
   std::optional<Aim> aim;   // a batch of another size instead
-  Rational asked;           // g it asks for, or the batch is smaller by: less is better
+  // g it asks for, or the batch is smaller by; twice that where another thing is to be bought.
+  // Less is better.
+  Rational asked;
 };
 
 struct Plan {

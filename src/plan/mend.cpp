@@ -6,13 +6,12 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <set>
 
 #include "language/amounts.hpp"
-#include "language/membership.hpp"
 #include "plan/attempt.hpp"
 #include "plan/line_text.hpp"
 #include "plan/weights.hpp"
+#include "plan/worth_buying.hpp"
 
 namespace maslin::plan {
 namespace {
@@ -22,7 +21,6 @@ using blend::StatementKind;
 using language::IngredientId;
 using language::Line;
 using language::Origin;
-using language::Target;
 
 constexpr double grams_in_kilogram = 1000;
 constexpr std::size_t most_candidates = 8;
@@ -46,17 +44,19 @@ class MendFinder {
     } else {
       try_more_in_store();
     }
-    for (const IngredientId id : worth_buying()) try_buying(id);
+    try_buying_each();
     if (asked) try_smaller_batch();
-    const bool one_suffices = std::any_of(mends_.begin(), mends_.end(),
-                                          [](const Mend& mend) { return !mend.edits.empty(); });
-    if (!one_suffices && asked && !conflict_.empty()) try_together();
+    if (!has_change() && asked && !conflict_.empty()) try_together();
     std::stable_sort(mends_.begin(), mends_.end(),
                      [](const Mend& a, const Mend& b) { return a.asked < b.asked; });
     return std::move(mends_);
   }
 
  private:
+  bool has_change() const {
+    return std::any_of(mends_.begin(), mends_.end(),
+                       [](const Mend& mend) { return !mend.edits.empty(); });
+  }
   blend::Grounding grounding() const {
     const language::Kitchen* kitchen = task_.kitchen.valid() ? &changed_[task_.kitchen] : nullptr;
     return {changed_, changed_[task_.framework], changed_[task_.basket], kitchen};
@@ -98,7 +98,7 @@ class MendFinder {
   }
 
   bool can_grow(const blend::Supply& supply) const {
-    return supply.available && !supply.lines.empty() && supply.origin != Origin::to_buy;
+    return supply.available && !supply.lines.empty();
   }
 
   void try_more(std::size_t index) {
@@ -128,7 +128,6 @@ class MendFinder {
       const bool works = attempt(task_).has_value();
       restore();
       if (!works) continue;
-      mend.text = "add " + mend.text;
       mends_.push_back(std::move(mend));
       return;
     }
@@ -137,19 +136,36 @@ class MendFinder {
   void add_to_line(const More& more, const Rational& room, Mend& mend) {
     const blend::Supply& supply = hard_.blend.supplies[more.supply];
     Line& line = line_at(supply.lines.front());
-    const Rational share = prepared_share(changed_, line);
     // A mend of several kilograms needs more room than a few steps: a thousandth for each step.
     const Rational exact(static_cast<long>(std::ceil(more.kilograms * grams_in_kilogram)));
     const Rational thousandth(Rational::Wide{1}, Rational::Wide{1000});
     const Rational prepared = exact + room + exact * thousandth * (room / tools_.scale_step);
     // Whole grams at least: that is how a weight is written.
-    const Rational added = (prepared / share).ceil_to(larger(tools_.scale_step, 1));
+    const Rational step = larger(tools_.scale_step, 1);
+    if (supply.origin == Origin::to_buy) {
+      raise_at_most(line, prepared, step, mend);
+      return;
+    }
+    const Rational added = (prepared / prepared_share(changed_, line)).ceil_to(step);
     *line.weight += added;
     mend.edits.push_back({line.amount_span, amount_text(changed_, line)});
     mend.asked += added;
     const bool gross = line.basis == language::WeighedAs::gross;
-    mend.text += fmt::format("{}{} of {}{}", mend.text.empty() ? "" : ", ", weight_text(added),
+    mend.text += fmt::format("{}{} of {}{}", mend.text.empty() ? "add " : ", ", weight_text(added),
                              changed_[line.ingredient].name, gross ? " (gross)" : "");
+  }
+
+  // What may be bought is weighed as in the shop, in whole packs where it comes in packs.
+  void raise_at_most(Line& line, const Rational& prepared, const Rational& step, Mend& mend) const {
+    const auto& edible = original_[line.ingredient].edible;
+    const Rational share = edible ? middle(edible->value) : Rational(1);
+    const Rational before = *line.at_most;
+    line.at_most = (before + prepared / share).ceil_to(line.pack ? *line.pack : step);
+    mend.edits.push_back({line.at_most_span, weight_text(*line.at_most)});
+    mend.asked += *line.at_most - before;
+    mend.text += fmt::format("{}buy up to {} of {} instead of {}", mend.text.empty() ? "" : ", ",
+                             weight_text(*line.at_most), original_[line.ingredient].name,
+                             weight_text(before));
   }
 
   // Without an aim there is no least amount to ask for: what the store lacks is doubled.
@@ -193,83 +209,74 @@ class MendFinder {
 
   // ---- Buying -----------------------------------------------------------------------------------
 
-  // What the framework asks for and the conflict speaks of, else what nothing at hand can fill.
-  std::vector<const Target*> wanted_targets() const {
-    std::vector<const Target*> targets;
-    const language::Framework& framework = original_[task_.framework];
-    const auto at_hand =
-        blend::supplies(original_, original_[task_.basket],
-                        task_.kitchen.valid() ? &original_[task_.kitchen] : nullptr);
-    const auto missing = [&](const Target& target) {
-      return std::none_of(at_hand.begin(), at_hand.end(), [&](const blend::Supply& supply) {
-        return takes(original_, target, supply.ingredient);
-      });
-    };
-    bool any_limit = false;
-    std::set<std::size_t> shares;
-    for (const StatementInfo& info : conflict_) {
-      if (info.kind == StatementKind::share) shares.insert(info.index);
-      any_limit = any_limit || info.kind == StatementKind::limit;
-    }
-    for (std::size_t i = 0; i < framework.shares.size(); ++i) {
-      const language::Share& share = framework.shares[i];
-      const bool lacking = share.range.low.is_positive() && missing(share.target);
-      if (any_limit || lacking || shares.count(i) > 0) targets.push_back(&share.target);
-    }
-    for (const language::Addition& addition : framework.additions) {
-      const bool assumed =
-          addition.target.ingredient.valid() || original_[addition.target.of_class].usually.valid();
-      if (!assumed && addition.range.low.is_positive() && missing(addition.target)) {
-        targets.push_back(&addition.target);
-      }
-    }
-    return targets;
+  bool is_at_hand(IngredientId id) const {
+    return std::any_of(
+        hard_.blend.supplies.begin(), hard_.blend.supplies.end(),
+        [&](const blend::Supply& supply) { return supply.ingredient == id && can_grow(supply); });
   }
 
-  // Of each class the commonest three: those that the most tables know.
-  std::vector<IngredientId> worth_buying() const {
-    std::vector<IngredientId> result;
-    for (const Target* target : wanted_targets()) {
-      auto candidates = members(original_, *target);
-      std::stable_sort(candidates.begin(), candidates.end(), [&](IngredientId a, IngredientId b) {
-        return original_[a].sources.size() > original_[b].sources.size();
-      });
-      constexpr std::size_t of_each = 3;
-      if (candidates.size() > of_each) candidates.resize(of_each);
-      for (const IngredientId id : candidates) {
-        if (std::find(result.begin(), result.end(), id) == result.end()) result.push_back(id);
+  void try_buying_each() {
+    const auto lists = worth_buying(original_, task_, conflict_);
+    std::vector<IngredientId> tried;
+    for (const auto& list : lists) {
+      for (const IngredientId id : list) {
+        const bool again = std::find(tried.begin(), tried.end(), id) != tried.end();
+        // More of what there is already was tried by itself.
+        if (again || is_at_hand(id) || tried.size() == most_candidates) continue;
+        tried.push_back(id);
+        try_buying({id});
       }
     }
-    if (result.size() > most_candidates) result.resize(most_candidates);
-    return result;
+    if (has_change()) return;
+    for (std::size_t choice = 0; choice < 2 && !has_change(); ++choice) {
+      std::vector<IngredientId> one_of_each;
+      for (const auto& list : lists) {
+        if (choice < list.size()) one_of_each.push_back(list[choice]);
+      }
+      if (one_of_each.size() > 1) try_buying(one_of_each);
+    }
   }
 
-  void try_buying(IngredientId id) {
-    Line line;
-    line.ingredient = id;
-    line.name = changed_[id].name;
-    line.to_buy = true;
-    if (needs_strength(changed_[id])) {
-      line.acidity = Rational(Rational::Wide{5}, Rational::Wide{100});
+  void try_buying(const std::vector<IngredientId>& ids) {
+    for (const IngredientId id : ids) {
+      changed_.baskets[task_.basket.index].lines.push_back(line_to_buy(id));
     }
-    language::Basket& basket = changed_.baskets[task_.basket.index];
-    basket.lines.push_back(line);
     const auto plan = attempt(task_);
     restore();
     if (!plan) return;
-    const Rational bought = bought_of(*plan, id);
-    if (!bought.is_positive()) return;
-    const auto& edible = original_[id].edible;
-    const Rational gross = edible ? bought / middle(edible->value) : bought;
     Mend mend;
-    mend.asked = gross;
-    mend.text = fmt::format("buy {} of {}{}: `{} to buy`",
-                            weight_text(gross.ceil_to(larger(tools_.scale_step, 1))), line.name,
-                            edible ? " (gross)" : "", written_name(line.name));
-    mend.edits.push_back(
-        new_line_edit(original_[task_.basket],
-                      written_name(line.name) + " to buy" + (line.acidity ? ", 5 % acidity" : "")));
+    std::string lines;
+    std::vector<std::string> written;
+    for (const IngredientId id : ids) {
+      const Rational bought = bought_of(*plan, id);
+      if (!bought.is_positive()) continue;
+      const auto& edible = original_[id].edible;
+      const Rational gross = edible ? bought / middle(edible->value) : bought;
+      // Another thing to fetch asks more of a cook than more of what there is.
+      mend.asked += gross * Rational(2);
+      mend.text += fmt::format("{}{} of {}{}", mend.text.empty() ? "buy " : " and ",
+                               weight_text(gross.ceil_to(larger(tools_.scale_step, 1))),
+                               original_[id].name, edible ? " (gross)" : "");
+      const std::string name = written_name(original_[id].name);
+      lines += fmt::format("{}`{} to buy`", lines.empty() ? "" : ", ", name);
+      const bool strength = needs_strength(original_[id]);
+      written.push_back(name + " to buy" + (strength ? ", 5 % acidity" : ""));
+    }
+    if (written.size() < ids.size()) return;
+    mend.text += ": " + lines;
+    mend.edits.push_back(new_lines_edit(original_[task_.basket], written));
     mends_.push_back(std::move(mend));
+  }
+
+  Line line_to_buy(IngredientId id) const {
+    Line line;
+    line.ingredient = id;
+    line.name = original_[id].name;
+    line.to_buy = true;
+    if (needs_strength(original_[id])) {
+      line.acidity = Rational(Rational::Wide{5}, Rational::Wide{100});
+    }
+    return line;
   }
 
   static Rational bought_of(const Plan& plan, IngredientId id) {

@@ -4,9 +4,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
 
 #include "language/amounts.hpp"
+#include "plan/meaning.hpp"
 #include "plan/weights.hpp"
 
 namespace maslin::plan {
@@ -15,13 +15,10 @@ namespace {
 using blend::Statement;
 using blend::StatementInfo;
 using blend::StatementKind;
+using Conflict = std::vector<Statement>;
 
 constexpr double grams_in_kilogram = 1000;
 constexpr std::size_t most_conflicts = 5;
-
-Rational grams_of(double kilograms) {
-  return Rational(static_cast<long>(std::lround(kilograms * grams_in_kilogram)));
-}
 
 // What may be left out of the reasons first. Where several sets of reasons would do, the answer
 // then speaks of what is in the basket and of the shares, rather than of the store.
@@ -66,6 +63,30 @@ void drop(blend::LinearProgram& program, const blend::Blend& blend,
                      program.rows.end());
 }
 
+blend::LinearProgram without_supplies(const blend::Blend& blend) {
+  blend::LinearProgram program = blend.program;
+  const auto is_supply = [&](const blend::Row& row) {
+    return row.statement != blend::background &&
+           blend.statements[row.statement].kind == StatementKind::supply;
+  };
+  program.rows.erase(std::remove_if(program.rows.begin(), program.rows.end(), is_supply),
+                     program.rows.end());
+  return program;
+}
+
+// Each independent of those before it.
+std::vector<Conflict> find_conflicts(const blend::Blend& blend, blend::LinearProgram program) {
+  const auto order = to_try_first(blend);
+  std::vector<Conflict> conflicts;
+  while (conflicts.size() < most_conflicts) {
+    auto conflict = blend::smallest_conflict(program, order);
+    if (conflict.empty()) break;
+    drop(program, blend, conflict);
+    conflicts.push_back(std::move(conflict));
+  }
+  return conflicts;
+}
+
 class MisfitReporter {
  public:
   MisfitReporter(const blend::Grounding& grounding, const Task& task, const Misfit& misfit,
@@ -77,35 +98,71 @@ class MisfitReporter {
         task_(task),
         misfit_(misfit),
         blend_(misfit.solved.blend),
+        meaning_(grounding, task, misfit),
         diagnostics_(diagnostics) {}
 
-  void report(const std::vector<Statement>& conflict) {
-    auto main =
-        std::find_if(conflict.begin(), conflict.end(), [&](Statement s) { return is_mended(s); });
-    if (main == conflict.end()) {
-      main = std::find_if(conflict.begin(), conflict.end(),
-                          [&](Statement s) { return info(s).kind == StatementKind::supply; });
-    }
-    const bool short_of = main != conflict.end();
-    Diagnostic& found = short_of ? report_too_little(*main, conflict) : report_clash(conflict);
+  void report(const Conflict& conflict) {
+    const Statement main = main_of(conflict);
+    const bool short_of = info(main).kind == StatementKind::supply;
+    Diagnostic& found = short_of ? report_too_little(main, conflict) : report_clash(main, conflict);
+    const bool every_addition_counts = is_of_finished_weight(conflict);
     for (const Statement statement : conflict) {
-      if (statement == (short_of ? *main : conflict.front())) continue;
-      // For a finished weight every addition counts; naming each would bury the rest.
+      if (statement == main) continue;
+      // Naming each would bury the rest.
       const bool addition = info(statement).kind == StatementKind::addition;
-      if (short_of && addition && task_.aim.kind == AimKind::finished) continue;
-      explain(statement, found);
+      if (addition && every_addition_counts) continue;
+      explain(statement, conflict, found);
     }
+    if (mends_.empty()) found.with_mend(no_mend());
   }
 
  private:
-  // Whether the best mend that changes the basket changes this line.
-  bool is_mended(Statement statement) const {
-    if (info(statement).kind != StatementKind::supply) return false;
-    const blend::LineReference reference = supply_of(statement).lines.front();
-    const auto& lines = reference.in_store ? given_.kitchen->store : given_.basket.lines;
+  // What the best mend changes, else something at hand, else a limit: that is what a cook asks for.
+  Statement main_of(const Conflict& conflict) const {
+    const auto first = [&](auto wanted) {
+      return std::find_if(conflict.begin(), conflict.end(), wanted);
+    };
+    auto main = first([&](Statement s) { return is_mended(s); });
+    for (const StatementKind kind : {StatementKind::supply, StatementKind::limit}) {
+      if (main != conflict.end()) break;
+      main = first([&](Statement s) { return info(s).kind == kind; });
+    }
+    return main != conflict.end() ? *main : conflict.front();
+  }
+
+  // For a finished weight every addition counts; of a clash about what leaves the pan each says
+  // why.
+  bool is_of_finished_weight(const Conflict& conflict) const {
+    const auto of_finished = [&](Statement s) {
+      return info(s).kind == StatementKind::limit &&
+             is_of_finished(framework_.limits[info(s).index]);
+    };
+    return task_.aim.kind == AimKind::finished &&
+           (!misfit_.of_the_framework ||
+            std::none_of(conflict.begin(), conflict.end(), of_finished));
+  }
+
+  std::string no_mend() const {
+    return misfit_.of_the_framework
+               ? "more of what is here does not mend this: bring something else that the framework "
+                 "takes, or change one of these lines of it"
+               : "no change of the basket or of the batch that was tried mends this";
+  }
+
+  const Mend* best_change() const {
     const auto mend = std::find_if(mends_.begin(), mends_.end(),
                                    [](const Mend& each) { return !each.edits.empty(); });
-    return mend != mends_.end() && mend->edits.front().span == lines[reference.index].amount_span;
+    return mend == mends_.end() ? nullptr : &*mend;
+  }
+  std::size_t mended_lines() const {
+    return best_change() == nullptr ? 0 : best_change()->edits.size();
+  }
+  // Whether the best mend that changes the basket changes this line.
+  bool is_mended(Statement statement) const {
+    if (info(statement).kind != StatementKind::supply || best_change() == nullptr) return false;
+    const blend::LineReference reference = supply_of(statement).lines.front();
+    const auto& lines = reference.in_store ? given_.kitchen->store : given_.basket.lines;
+    return best_change()->edits.front().span == lines[reference.index].amount_span;
   }
 
   const StatementInfo& info(Statement statement) const { return blend_.statements[statement]; }
@@ -113,104 +170,41 @@ class MisfitReporter {
     return blend_.supplies[info(statement).index];
   }
 
-  std::string size_of_batch() const {
-    if (!misfit_.asked) return "any batch";
-    const bool finished = task_.aim.kind == AimKind::finished;
-    return weight_text(task_.aim.weight) +
-           (finished ? " of finished product" : " of prepared produce");
-  }
-
-  std::string at_hand(Statement statement) const {
-    const blend::Supply& supply = supply_of(statement);
-    const std::string weight = weight_text(*supply.available);
-    switch (supply.origin) {
-      case language::Origin::store:
-        return weight + " in the store";
-      case language::Origin::to_buy:
-        return weight + " may be bought";
-      default:
-        return weight + " ready for the pan";
-    }
-  }
-
-  Diagnostic& report_too_little(Statement main, const std::vector<Statement>& conflict) {
+  Diagnostic& report_too_little(Statement main, const Conflict& conflict) {
     const blend::Supply& supply = supply_of(main);
-    const std::string name = program_[supply.ingredient].name;
-    const bool several = std::count_if(conflict.begin(), conflict.end(), [&](Statement s) {
-                           return info(s).kind == StatementKind::supply;
-                         }) > 1;
-    return diagnostics_.report(
-        Code::too_little, info(main).span,
-        several ? fmt::format("what there is does not suffice for {}", size_of_batch())
-                : fmt::format("{} of {} is too little for {}", weight_text(*supply.available), name,
-                              size_of_batch()),
-        at_hand(main));
+    const std::string batch = meaning_.size_of_batch();
+    const auto supplies = std::count_if(conflict.begin(), conflict.end(), [&](Statement s) {
+      return info(s).kind == StatementKind::supply;
+    });
+    const std::string weight = weight_text(*supply.available);
+    const std::string& name = program_[supply.ingredient].name;
+    std::string message = fmt::format("{} of {} is too little for {}", weight, name, batch);
+    if (supplies > 1 && is_mended(main) && mended_lines() == 1) {
+      message += ", with what there is of the rest";
+    } else if (supplies > 1) {
+      message = fmt::format("what there is does not suffice for {}", batch);
+    }
+    Diagnostic& found = diagnostics_.report(Code::too_little, info(main).span, std::move(message),
+                                            meaning_.at_hand(main));
+    const std::string sum = meaning_.together(conflict);
+    if (!sum.empty()) found.with_why(sum);
+    return found;
   }
 
-  Diagnostic& report_clash(const std::vector<Statement>& conflict) {
-    return diagnostics_.report(Code::does_not_fit, info(conflict.front()).span,
-                               conflict.size() == 1
-                                   ? "this cannot be met with what is at hand"
-                                   : "these statements cannot all be met with what is at hand",
-                               meaning(conflict.front()));
+  Diagnostic& report_clash(Statement main, const Conflict& conflict) {
+    std::string message = conflict.size() == 1 ? "this cannot be met with what is at hand"
+                                               : "these cannot all be met with what is at hand";
+    if (misfit_.of_the_framework) message += ", however much there is of it";
+    return diagnostics_.report(Code::does_not_fit, info(main).span, std::move(message),
+                               meaning_.of(main, conflict));
   }
 
-  void explain(Statement statement, Diagnostic& found) const {
+  void explain(Statement statement, const Conflict& conflict, Diagnostic& found) const {
     const StatementInfo& each = info(statement);
     if (each.kind == StatementKind::aim) return;
     const Span span =
         each.kind == StatementKind::share ? framework_.shares[each.index].range_span : each.span;
-    found.with_because(span, meaning(statement));
-  }
-
-  // What a statement asks of a batch of this size, in weights.
-  std::string meaning(Statement statement) const {
-    const StatementInfo& each = info(statement);
-    switch (each.kind) {
-      case StatementKind::supply:
-        return at_hand(statement);
-      case StatementKind::share:
-        return share_meaning(framework_.shares[each.index]);
-      case StatementKind::addition:
-        return fmt::format("what is added of {}", framework_.additions[each.index].target.name);
-      case StatementKind::substitution:
-        return substitution_meaning(framework_.substitutions[each.index]);
-      case StatementKind::limit:
-        return limit_meaning(framework_.limits[each.index]);
-      case StatementKind::aim:
-        break;
-    }
-    return {};
-  }
-
-  bool speaks_of_weights() const {
-    return misfit_.asked && misfit_.solved.setting.goal.kind == blend::GoalKind::prepared;
-  }
-  std::string part(const Rational& share) const {
-    return weight_text(grams_of(share.to_double() * misfit_.solved.setting.goal.kilograms));
-  }
-
-  std::string share_meaning(const language::Share& share) const {
-    std::string text = fmt::format("{} of the produce", range_text(share.range));
-    if (speaks_of_weights()) {
-      text += fmt::format(": {} to {}", part(share.range.low), part(share.range.high));
-    }
-    return text;
-  }
-
-  std::string limit_meaning(const language::Limit& limit) const {
-    if (limit.property || !limit.has_high || !speaks_of_weights() ||
-        limit.whole != language::Whole::prepared_produce) {
-      return "the limit";
-    }
-    return fmt::format("at most {} of {}, so at least {} of other produce", part(limit.range.high),
-                       limit.share_of.name, part(Rational(1) - limit.range.high));
-  }
-
-  static std::string substitution_meaning(const language::Substitution& substitution) {
-    if (!substitution.cap) return "what may stand for it";
-    return fmt::format("{} may stand for at most {} of the {}", substitution.donor.name,
-                       percent_text(*substitution.cap), substitution.replaced.name);
+    found.with_because(span, meaning_.of(statement, conflict));
   }
 
   const blend::Grounding& given_;
@@ -220,6 +214,7 @@ class MisfitReporter {
   const Task& task_;
   const Misfit& misfit_;
   const blend::Blend& blend_;
+  Meaning meaning_;
   Diagnostics& diagnostics_;
 };
 
@@ -251,14 +246,11 @@ Misfit find_misfit(const blend::Grounding& grounding, const Task& task, const At
     setting.goal = {blend::GoalKind::prepared, std::max(part * at_hand, least)};
     misfit.solved = solve_best(grounding, setting);
   }
-  blend::LinearProgram program = misfit.solved.blend.program;
-  const auto order = to_try_first(misfit.solved.blend);
-  while (misfit.conflicts.size() < most_conflicts) {
-    auto conflict = blend::smallest_conflict(program, order);
-    if (conflict.empty()) break;
-    drop(program, misfit.solved.blend, conflict);
-    misfit.conflicts.push_back(std::move(conflict));
-  }
+  // What clashes however much there is of everything comes first: no more of anything mends it.
+  const blend::Blend& blend = misfit.solved.blend;
+  misfit.conflicts = find_conflicts(blend, without_supplies(blend));
+  misfit.of_the_framework = !misfit.conflicts.empty();
+  if (!misfit.of_the_framework) misfit.conflicts = find_conflicts(blend, blend.program);
   return misfit;
 }
 

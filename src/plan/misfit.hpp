@@ -12,6 +12,9 @@ struct Misfit {
   Solved solved;  // has no solution
   // Whether the size of the batch was asked for, or chosen here to have something to speak of.
   bool asked = false;
+  // Whether the framework's own statements clash, however much there is of what is at hand; the
+  // conflicts are then of those alone.
+  bool of_the_framework = false;
   // Each irreducible: without any one of its statements the rest of it could be met. No statement
   // is in two of them.
   std::vector<std::vector<blend::Statement>> conflicts;

@@ -13,6 +13,7 @@
 
 #include "blend/solver.hpp"
 #include "tests/blend/glpsol.hpp"
+#include "tests/blend/lp_text.hpp"
 
 namespace maslin::blend {
 namespace {
@@ -107,37 +108,6 @@ LinearProgram random_blend(std::mt19937& random) {
   return program;
 }
 
-std::string expression(const std::vector<Term>& terms) {
-  std::string text;
-  for (const Term& term : terms) {
-    text += fmt::format(" {} {:.17g} x{}\n", term.coefficient < 0 ? '-' : '+',
-                        std::abs(term.coefficient), term.column);
-  }
-  return text.empty() ? " 0 x0\n" : text;
-}
-
-// The CPLEX LP format: every side of a row is a row of its own.
-std::string lp_text(const LinearProgram& program, const Objective& objective) {
-  std::string text = objective.direction == Direction::minimise ? "Minimize\n" : "Maximize\n";
-  text += " goal:" + expression(objective.terms) + "Subject To\n";
-  for (const Row& row : program.rows) {
-    const std::string sum = expression(row.terms);
-    if (row.lower == row.upper) {
-      text += fmt::format(" {} = {:.17g}\n", sum, row.lower);
-      continue;
-    }
-    if (row.lower > -infinity) text += fmt::format(" {} >= {:.17g}\n", sum, row.lower);
-    if (row.upper < infinity) text += fmt::format(" {} <= {:.17g}\n", sum, row.upper);
-  }
-  text += "Bounds\n";
-  for (std::size_t index = 0; index < program.columns.size(); ++index) {
-    const Column& column = program.columns[index];
-    text += fmt::format(" x{} >= {:.17g}\n", index, column.lower);
-    if (column.upper < infinity) text += fmt::format(" x{} <= {:.17g}\n", index, column.upper);
-  }
-  return text + "End\n";
-}
-
 // Keeps an optimum that glpsol found. It allows itself some 1e-7 about every row, so the row needs
 // no air of its own: what we would add, a later objective can pay back a thousandfold.
 void keep_optimum(LinearProgram& program, const Objective& objective, double optimum) {
@@ -151,7 +121,7 @@ testing::WrittenSolution ask_glpsol(const testing::TemporaryFolder& temporary,
                                     const LinearProgram& program, const Objective& objective) {
   const std::string question = temporary.file("blend.lp");
   const std::string answer = temporary.file("blend.sol");
-  std::ofstream(question) << lp_text(program, objective);
+  std::ofstream(question) << testing::lp_text(program, objective);
   testing::run_glpsol({"--lp", question, "--nopresol", "--write", answer});
   return testing::read_written_solution(answer);
 }

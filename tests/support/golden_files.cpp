@@ -8,21 +8,13 @@
 #include <utility>
 
 #include "driver/session.hpp"
+#include "support/mending.hpp"
 
 namespace maslin::test {
 namespace {
 
 // Where the texts are said to be; nothing there is ever read.
 constexpr std::string_view folder = "/kitchen/";
-
-std::string edited(std::string text, std::vector<Edit> edits) {
-  std::stable_sort(edits.begin(), edits.end(),
-                   [](const Edit& a, const Edit& b) { return a.span.begin > b.span.begin; });
-  for (const Edit& edit : edits) {
-    text.replace(edit.span.begin, edit.span.end - edit.span.begin, edit.text);
-  }
-  return text;
-}
 
 // How often a code is reported of these very words: another place may show up once one is mended.
 std::size_t count_of(const Session& session, const Diagnostic& wanted, std::string_view words) {
