@@ -41,6 +41,14 @@ std::optional<plan::Aim> read_aim(Session& session, const std::string& text) {
     return std::nullopt;
   }
   const Rational grams = *value * session.program()[known->value].factor;
+  const Rational most(100000000);
+  if (grams > most) {
+    session.diagnostics()
+        .report_without_place(Code::bad_aim,
+                              fmt::format("the aim `{}` is more than any pan holds", text))
+        .with_mend("look at the digits and the unit; at most 100 t are taken");
+    return std::nullopt;
+  }
   return plan::Aim{finished ? plan::AimKind::finished : plan::AimKind::prepared, grams};
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <fmt/format.h>
 
+#include <array>
 #include <nlohmann/json.hpp>
 #include <ostream>
 
@@ -11,8 +12,24 @@
 #include "report/proof.hpp"
 
 namespace maslin::command {
-
 namespace {
+
+// "1 framework and 2 baskets"; "the text" where it declares none of them.
+std::string what_was_read(const language::Program& program) {
+  const std::array<std::pair<std::size_t, std::string_view>, 3> counts = {
+      {{program.frameworks.size() - program.library_frameworks, "framework"},
+       {program.baskets.size(), "basket"},
+       {program.kitchens.size(), "kitchen"}}};
+  std::vector<std::string> parts;
+  for (const auto& [count, what] : counts) {
+    if (count > 0) parts.push_back(fmt::format("{} {}{}", count, what, count == 1 ? "" : "s"));
+  }
+  std::string text;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    text += (i == 0 ? "" : i + 1 == parts.size() ? " and " : ", ") + parts[i];
+  }
+  return parts.empty() ? "the text" : text;
+}
 
 // Every framework of the user's that could be understood.
 std::vector<report::Proved> prove_all(const language::Program& program, Diagnostics& diagnostics) {
@@ -28,10 +45,6 @@ std::vector<report::Proved> prove_all(const language::Program& program, Diagnost
     result.push_back({language::FrameworkId(i), std::move(proof)});
   }
   return result;
-}
-
-std::string counted(std::size_t count, std::string_view one) {
-  return fmt::format("{} {}{}", count, one, count == 1 ? "" : "s");
 }
 
 }  // namespace
@@ -51,14 +64,14 @@ int check(const Inputs& inputs, Files& files, const Streams& streams) {
     streams.out << report::proof_text(session.sources(), program, program[each.framework],
                                       each.proof);
   }
-  const std::size_t frameworks = program.frameworks.size() - program.library_frameworks;
   streams.out << fmt::format(
-      "checked: {}, {}, {}: names, quantities, types, shares, classes, substitutions; limits for "
-      "every mix, at the unfavourable end of the tables\n",
-      counted(frameworks, "framework"), counted(program.baskets.size(), "basket"),
-      counted(program.kitchens.size(), "kitchen"));
+      "checked {}: names, quantities, types, shares, classes, substitutions; limits for every mix, "
+      "at the unfavourable end of the tables
+",
+      what_was_read(program));
   streams.out << "not checked: whether a basket fits (`maslin plan`); how exactly it is weighed, "
-                 "trimmed, cut and stopped; nothing was measured\n";
+                 "trimmed, cut and stopped; nothing was measured
+";
   return warned;
 }
 

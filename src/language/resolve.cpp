@@ -11,6 +11,7 @@
 #include "language/let.hpp"
 #include "language/membership.hpp"
 #include "language/resolve_parts.hpp"
+#include "syntax/advice.hpp"
 #include "syntax/words.hpp"
 
 namespace maslin::language {
@@ -241,7 +242,9 @@ std::optional<Thing> find_thing(Context& context, View name, Wanted wanted) {
   auto& report = context.report(choice ? Code::ambiguous_name : Code::unknown_name, name.span(),
                                 choice ? fmt::format("`{}` could be several things", key)
                                        : fmt::format("nothing is known by the name `{}`", key));
-  if (!near.empty()) {
+  if (const std::string_view advice = syntax::advice_on_name(key); !advice.empty() && !choice) {
+    report.with_mend(std::string(advice));
+  } else if (!near.empty()) {
     offer(name, near, report);
   } else if (const std::string_view home = syntax::home_of(key); !home.empty()) {
     report.with_mend(fmt::format("`{}` belongs in {}", key, home));

@@ -73,9 +73,13 @@ class LineReader {
       if (child.is(Kind::word)) words.push_back(child);
     }
     if (words.size() < 2 || !is_unit(context_, words[0].text())) return false;
-    const std::string thing(context_.sources.text(joined(words[1].span(), words.back().span())));
+    // `2 kg gross onions`: what belongs behind the weight goes there.
+    const std::string_view second = words[1].text();
+    const bool basis = words.size() > 2 && (second == "gross" || second == "prepared");
+    const View first = words[basis ? 2 : 1];
+    const std::string thing(context_.sources.text(joined(first.span(), words.back().span())));
     const std::string amount(context_.sources.text(joined(counted.span(), words[0].span())));
-    const std::string mended = thing + " " + amount;
+    const std::string mended = thing + " " + amount + (basis ? " " + std::string(second) : "");
     context_.report(Code::name_first, counted.span(), "the name comes first, then how much")
         .with_fix({Fix::Kind::safe, "write `" + mended + "`", {{counted.span(), mended}}});
     return true;
@@ -295,8 +299,22 @@ class LineReader {
     return true;
   }
 
+  // Beyond any kitchen, and soon beyond what the solver tells apart.
+  bool is_absurd(const std::optional<Rational>& weight, Span span) {
+    const Rational most(100000000);  // g
+    if (!weight || *weight <= most) return false;
+    context_
+        .report(Code::number_too_large, span,
+                fmt::format("this is {} t of {}, more than any kitchen takes in",
+                            (*weight / Rational(1000000)).to_decimal(0), ingredient().name))
+        .with_mend("look at the digits and the unit; at most 100 t are taken");
+    return true;
+  }
+
   bool check_amount() {
+    if (is_absurd(line_.at_most, line_.at_most_span)) return false;
     if (!line_.weight) return check_purchase();
+    if (is_absurd(line_.weight, line_.amount_span)) return false;
     if (!line_.weight->is_positive()) {
       context_
           .report(Code::nothing_there, line_.amount_span,

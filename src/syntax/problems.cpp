@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "syntax/advice.hpp"
 #include "syntax/words.hpp"
 
 namespace maslin::syntax {
@@ -131,6 +132,20 @@ class Reporter {
     const Span open{tree_.file, tree_.nodes[opener].begin, tree_.nodes[opener].begin + 1};
     const std::uint32_t here = tree_.nodes[index].begin;
     ++unclosed_;
+    // Where one place ends several blocks, their braces are one slip.
+    if (here == unclosed_at_) {
+      Diagnostic& same = diagnostics_.all()[unclosed_report_];
+      const std::size_t around = ++unclosed_around_;
+      same.message = around == 1
+                         ? "this `{` and the one around it are never closed"
+                         : fmt::format("this `{{` and the {} around it are never closed", around);
+      same.with_because(open, "opened here");
+      same.mends = {"put a `}` for each of them on a line of its own where its block ends"};
+      return;
+    }
+    unclosed_at_ = here;
+    unclosed_around_ = 0;
+    unclosed_report_ = diagnostics_.all().size();
     auto& found = diagnostics_.report(Code::unclosed_block, open, "this `{` is never closed");
     if (here < tree_.text.size()) {
       found.with_because({tree_.file, here, here + 1}, "what begins here belongs outside of it");
@@ -240,7 +255,8 @@ class Reporter {
       found.with_mend(fmt::format("`{}` belongs in {}", word, home));
       return;
     }
-    if (word == "-" || word == "*" || word == "•" || word == "–") {
+    const bool comment = rest_from(token).substr(0, 2) == "--";
+    if (!comment && (word == "-" || word == "*" || word == "•" || word == "–")) {
       const Span mark{tree_.file, token.span().begin, skip_blank(token.span().end)};
       found.with_mend("a line needs no mark in front of it");
       found.with_fix({Fix::Kind::safe, "leave it out", {{mark, ""}}});
@@ -250,7 +266,9 @@ class Reporter {
       found.with_mend("the name comes first, then how much: `onion 2 kg`");
       return;
     }
-    found.with_mend(fmt::format("here would fit {}", expected(misfit)));
+    const std::string_view advice = advice_on(rest_from(token), At::first, around());
+    found.with_mend(advice.empty() ? fmt::format("here would fit {}", expected(misfit))
+                                   : std::string(advice));
   }
 
   void report_unexpected(const Misfit& misfit, View item) {
@@ -276,6 +294,17 @@ class Reporter {
         is_letter(tree_.text[token.span().begin - 1])) {
       found.with_mend("a unit is written without a point");
       found.with_fix({Fix::Kind::safe, "leave the point out", {{token.span(), ""}}});
+      return;
+    }
+    if (wants_strength(misfit) && token.text() != "spoiled" && token.text() != "keep") {
+      found.with_mend(
+          "two numbers stand side by side before this; if they are one, write it without a blank "
+          "and with one point: `2000`, `1.5`");
+      return;
+    }
+    if (const std::string_view advice = advice_on(rest_from(token), At::inside, around());
+        !advice.empty()) {
+      found.with_mend(std::string(advice));
       return;
     }
     if (const std::string_view near = nearest_keyword(token.text(), misfit.keywords);
@@ -321,8 +350,21 @@ class Reporter {
           {Fix::Kind::safe, "move the `{` up", {{{tree_.file, span.end, lone_brace_}, " "}}});
       return;
     }
+    const std::string_view text = item.text();
+    const bool digits = text.find_first_of("0123456789") != std::string_view::npos;
+    if (const std::string_view advice = advice_on_unfinished(text, digits); !advice.empty()) {
+      found.with_mend(std::string(advice));
+      return;
+    }
+    if (wants_strength(misfit) && text.find('%') != std::string_view::npos) {
+      found.with_mend("a strength is written `5 % acidity`");
+      return;
+    }
     found.with_mend(fmt::format("here would fit {}", expected(misfit)));
   }
+
+  Kind around() const { return around_.empty() ? Kind::file : tree_.nodes[around_.back()].kind; }
+  std::string_view rest_from(View token) const { return tree_.text.substr(token.span().begin); }
 
   // Where the name stands in `2 lb 4 oz onion, use first`; empty where there is none.
   Span name_behind_amount(View item) const {
@@ -380,10 +422,15 @@ class Reporter {
     }
     const std::string quoted =
         fmt::format("\"{}\"", tree_.text.substr(name.begin, name.end - name.begin));
-    diagnostics_
-        .report(Code::name_ended, token.span(),
-                fmt::format("`{}` ends the name here", token.text()))
-        .with_mend("put the whole name in quotes if the word is part of it")
+    auto& found = diagnostics_.report(Code::name_ended, token.span(),
+                                      fmt::format("`{}` ends the name here", token.text()));
+    // `1 tin of tomatoes`, `a bunch of radishes`.
+    const std::string_view text = item.text();
+    if (token.text() == "of" && (text[0] == '1' || text.substr(0, 2) == "a ")) {
+      found.with_mend("weigh what is in it, and write the weight: `tomato 400 g prepared`");
+      return true;
+    }
+    found.with_mend("put the whole name in quotes if the word is part of it")
         .with_fix({Fix::Kind::suggested, "write " + quoted, {{name, quoted}}});
     return true;
   }
@@ -395,8 +442,7 @@ class Reporter {
 
   // The block around the node at hand, in words.
   std::string place() const {
-    const Kind around = around_.empty() ? Kind::file : tree_.nodes[around_.back()].kind;
-    switch (around) {
+    switch (around()) {
       case Kind::file:
         return "here, outside of every block";
       case Kind::produce_block:
@@ -412,7 +458,7 @@ class Reporter {
       default:
         break;
     }
-    std::string_view name = name_of(around);
+    std::string_view name = name_of(around());
     name.remove_suffix(std::string_view("_block").size());
     const bool vowel = std::string_view("aeiou").find(name.front()) != std::string_view::npos;
     return fmt::format("in {} {}", vowel ? "an" : "a", name);
@@ -429,8 +475,11 @@ class Reporter {
   std::size_t reported_ = 0;
   std::uint32_t next_in_file_ = 0;
   std::uint32_t lone_brace_ = static_cast<std::uint32_t>(-1);
-  std::size_t unclosed_ = 0;  // blocks told to be open, whose `}` may still come
-  bool lost_ = false;         // since the last item of the file that could be read
+  std::size_t unclosed_ = 0;                  // blocks told to be open, whose `}` may still come
+  std::optional<std::uint32_t> unclosed_at_;  // where the last of them was ended
+  std::size_t unclosed_report_ = 0;           // which report that is
+  std::size_t unclosed_around_ = 0;           // and how many blocks around it are in it
+  bool lost_ = false;                         // since the last item of the file that could be read
   std::size_t first_lost_ = none;
   std::size_t swallowed_ = 0;
 };

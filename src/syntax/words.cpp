@@ -107,6 +107,13 @@ std::string expected(const Misfit& misfit) {
   return text;
 }
 
+bool wants_strength(const Misfit& misfit) {
+  const auto fits = [&](std::string_view word) {
+    return std::find(misfit.keywords.begin(), misfit.keywords.end(), word) != misfit.keywords.end();
+  };
+  return fits("acidity") && !fits("trim");
+}
+
 bool is_reserved(std::string_view word) {
   return std::find(reserved.begin(), reserved.end(), word) != reserved.end();
 }

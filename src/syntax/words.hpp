@@ -24,6 +24,9 @@ std::string_view nearest_keyword(std::string_view word,
 // A long text cut to what a message can hold.
 std::string shortened(std::string_view text);
 
+// Whether a second number was read on a line of a basket, where it can only be a strength.
+bool wants_strength(const Misfit& misfit);
+
 // What would have fitted: "a number, `as` or `at`".
 std::string expected(const Misfit& misfit);
 

@@ -6,6 +6,7 @@
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
+#include <set>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -146,6 +147,29 @@ TEST(Golden, EverySafeFixMendsWhatItIsOfferedFor) {
     const Inputs inputs = inputs_of(file.golden);
     EXPECT_EQ(failing_fixes(inputs.texts, inputs.named), "") << file.name;
   }
+}
+
+// The catalogue of beginners' mistakes: each is refused, with words of its own and a mend.
+TEST(Golden, SixtyMistakesOfBeginnersAreRefusedWithAMend) {
+  std::istringstream list(slurp(fs::path(MASLIN_SOURCE_DIR) / "tests/golden/mistakes.txt"));
+  std::set<std::string> named;
+  std::set<std::string> messages;
+  for (std::string line; std::getline(list, line);) {
+    if (line.empty() || line[0] == '#') continue;
+    SCOPED_TRACE(line);
+    EXPECT_TRUE(named.insert(line).second) << "named twice";
+    const auto found =
+        std::find_if(all_cases().begin(), all_cases().end(),
+                     [&](const CaseFile& file) { return file.name == line + ".test"; });
+    ASSERT_NE(found, all_cases().end());
+    const std::string printed = found->golden.content_of("stderr");
+    const bool warned = printed.find("warning: ") != std::string::npos;
+    EXPECT_TRUE(warned || !found->golden.content_of("exit").empty());
+    EXPECT_NE(printed.find("mend: "), std::string::npos);
+    messages.insert(printed);
+  }
+  EXPECT_GE(named.size(), 60U);
+  EXPECT_EQ(messages.size(), named.size());
 }
 
 // The words of the library's promise are the cook's to say, not the program's.
