@@ -42,6 +42,21 @@ TEST(Question, Q15EssenceForVinegar) {
   EXPECT_NEAR(millilitres(half, "distilled vinegar"), 2500, 2);  // 10 %: one and one
 }
 
+// Q19 [UWEX]: the vinegar is not cut, however sharp it seems; sugar may be, within its range.
+TEST(Question, Q19CuttingTheVinegar) {
+  const auto with = [](const std::string& store) {
+    return Planned(
+        "framework one { produce { onion 100 % }\n"
+        "per kilogram { cider vinegar 420 .. 520 ml; sugar 200 .. 350 g } }\n"
+        "basket { onion 1 kg prepared }\nkitchen \"k\" { store { " +
+            store + " } }",
+        prepared_aim(1000));
+  };
+  const Planned cut = with("cider vinegar 300 ml, 5 % acidity; sugar 1 kg");
+  EXPECT_EQ(cut.codes(), std::vector<std::string>{"too-little"});
+  EXPECT_TRUE(with("cider vinegar 430 ml, 5 % acidity; sugar 210 g").fits());
+}
+
 // Q22 [QA; calc]: 5 % topped up with a fifth of water is 4.0 %: below what is asked for.
 TEST(Question, Q22ToppedUpWithWater) {
   const std::string text =
@@ -66,6 +81,24 @@ TEST(Question, Q24HowMuchVinegarIsEnough) {
   EXPECT_GE(enough.weight("distilled vinegar"), 420);
 }
 
+// Q27 [UWEX; calc]: with 235 g of other solids to the kilogram of base, 350 g of sugar leave 1274 g
+// at 45.9 %; 200 g leave 947 g, a quarter less.
+TEST(Question, Q27LessSugar) {
+  const auto finished = [](const std::string& sugar) {
+    const Planned planned(
+        "ingredient one base is fruit { composition sucrose 23.5 g\nsoluble solids 23.5 %\n"
+        "total solids 23.5 %\npH 3.3\nsource \"invented for this test\" }\n"
+        "ingredient pure sugar is sweetener { composition sucrose 100 g\nsoluble solids 100 %\n"
+        "total solids 100 %\nsource \"definition\" }\n"
+        "framework one { produce { one base 100 % }\nper kilogram { pure sugar " +
+        sugar + " }\nlimits { soluble solids 45.8 .. 46 % } }\nbasket { one base 1 kg }\n");
+    if (!planned.fits()) return 0.0;
+    return planned.plan().verified.finished()->to_double();
+  };
+  EXPECT_NEAR(finished("350 g"), 1274, 3);
+  EXPECT_NEAR(finished("200 g"), 947, 2);
+}
+
 // Q29 [RUT; Washington State extension]: green tomatoes for ripe, weight for weight.
 TEST(Question, Q29GreenTomatoesForRipe) {
   const std::string framework =
@@ -79,6 +112,24 @@ TEST(Question, Q29GreenTomatoesForRipe) {
   EXPECT_EQ(ripe.weight("distilled vinegar"), green.weight("distilled vinegar"));
 }
 
+// Q33 [practice]: carrot for courgette, cauliflower for broccoli: of the same acid class, so the
+// same weights of everything else, and the same share counts as low acid.
+TEST(Question, Q33OneVegetableForAnother) {
+  const auto with = [](const std::string& vegetable) {
+    return Planned(
+        "framework one { produce { vegetable 0 .. 60 %; sharp fruit 40 .. 100 % }\n"
+        "per kilogram { vinegar 450 ml }\nlimits { low acid <= 45 % of prepared produce } }\n"
+        "basket { " +
+        vegetable + " 5 kg prepared; apple 1.1 kg prepared }");
+  };
+  for (const char* each : {"carrot", "courgette", "cauliflower", "broccoli"}) {
+    const Planned planned = with(each);
+    ASSERT_TRUE(planned.fits()) << each << planned.messages();
+    EXPECT_NEAR(planned.weight(each), 900, 2) << each;
+    EXPECT_NEAR(millilitres(planned, "distilled vinegar"), 900, 3) << each;
+  }
+}
+
 // Q34 [UID; SETP]: pear may stand for apple up to a cap, for its pH reaches higher.
 TEST(Question, Q34PearForApple) {
   const Planned planned(
@@ -88,6 +139,27 @@ TEST(Question, Q34PearForApple) {
   ASSERT_TRUE(planned.fits()) << planned.messages();
   EXPECT_NEAR(planned.weight("pear"), 500, 2);  // a fifth of what 2 kg of apple are four of
   EXPECT_EQ(planned.weight("apple"), 2000);
+}
+
+// Q38 [FIC]: malt vinegar for cider vinegar of equal strength: the same acid, another allergen
+// list.
+TEST(Question, Q38MaltForCider) {
+  const auto with = [](const std::string& vinegar) {
+    return Planned(
+        "framework one { produce { onion 100 % }\nper kilogram { vinegar 600 ml } }\n"
+        "basket { onion 2 kg prepared }\nkitchen \"k\" { store { " +
+        vinegar + " 2 l, 5 % acidity } }");
+  };
+  const Planned cider = with("cider vinegar");
+  const Planned malt = with("malt vinegar");
+  ASSERT_TRUE(cider.fits() && malt.fits()) << cider.messages() << malt.messages();
+  EXPECT_NEAR(millilitres(cider, "cider vinegar"), 1200, 1);
+  EXPECT_NEAR(millilitres(malt, "malt vinegar"), 1200, 1);
+  const auto allergens = [](const Planned& planned) {
+    return planned.program()[planned.draft().additions.front().ingredient].allergens;
+  };
+  EXPECT_EQ(allergens(malt), std::vector<std::string>{"barley"});
+  EXPECT_NE(allergens(cider), allergens(malt));
 }
 
 // Q41 [RUT]: garlic counts as low-acid produce wherever it is written.
@@ -159,6 +231,28 @@ TEST(Question, Q62WhatIsInAMustardPickle) {
   for (const char* each : {"barley", "mustard", "wheat"}) {
     EXPECT_NE(allergens.find(each), std::string::npos) << each << " in " << allergens;
   }
+}
+
+// Q76, Q77 [QA; mem for the minutes]: elderberries are cooked and never counted on as acid; beans
+// are boiled until tender, some 10 minutes. The sheet says so.
+TEST(Question, Q76And77WhatIsNotEatenRaw) {
+  const auto with = [](const std::string& raw) {
+    return Planned("framework one { produce { " + raw +
+                   " 20 %; apple 80 % }\nper kilogram { vinegar 450 ml } }\n"
+                   "basket { " +
+                   raw + " 500 g prepared; apple 2 kg prepared }");
+  };
+  for (const char* each : {"runner bean", "elderberry"}) {
+    const Planned planned = with(each);
+    ASSERT_TRUE(planned.fits()) << each << planned.messages();
+    const std::string sheet = planned.sheet();
+    EXPECT_NE(sheet.find("10 min"), std::string::npos) << sheet;
+  }
+  const Planned capped(
+      "framework one { produce { elderberry 20 %; apple 80 % }\nper kilogram { vinegar 450 ml }\n"
+      "limits { low acid <= 10 % of prepared produce } }\n"
+      "basket { elderberry 500 g prepared; apple 2 kg prepared }");
+  EXPECT_FALSE(capped.fits());
 }
 
 }  // namespace
