@@ -1,5 +1,5 @@
 # shellcheck shell=bash
-# Shared by examples/run, tests/run and tests/measure/run: sourced from the root of the tree.
+# Shared by examples/run, tests/run and tests/bench/run: sourced from the root of the tree.
 
 # Debian packages that building needs. The static link asks for the libraries' own dependencies.
 build_packages=(

@@ -201,9 +201,13 @@ Solution settle(const LinearProgram& program) {
 
 }  // namespace
 
-Solution solve(const LinearProgram& program) {
+Solution try_to_solve(const LinearProgram& program) {
   if (!well_formed(program)) return with_status(Status::stopped);
-  Solution solution = Stages(program, Simplex::Tolerance::fine).run();
+  return Stages(program, Simplex::Tolerance::fine).run();
+}
+
+Solution solve(const LinearProgram& program) {
+  Solution solution = try_to_solve(program);
   if (solution.status == Status::infeasible) return settle(program);
   return solution;
 }

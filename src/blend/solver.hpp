@@ -37,6 +37,10 @@ inline constexpr double infeasible_above = 1e-6;
 // what is missing.
 Solution solve(const LinearProgram& program);
 
+// The same for trying something out: what is `infeasible` only by a hair stays so. Much quicker
+// where most tries are infeasible.
+Solution try_to_solve(const LinearProgram& program);
+
 // How far the programme is from having a solution: the least sum of violations (each row's divided
 // by the largest coefficient of the row) over rows and column bounds that belong to statements.
 struct Elastic {

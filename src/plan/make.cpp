@@ -46,7 +46,7 @@ Made make_plan(const language::Program& program, const Task& task, Diagnostics& 
   Made made;
   const std::size_t before = diagnostics.all().size();
   if (!check_grounding(grounding, diagnostics)) {
-    made.mends = find_mends(program, task, {});
+    made.mends = find_mends(program, task, Misfit{});
     for (std::size_t i = before; i < diagnostics.all().size(); ++i) {
       Diagnostic& each = diagnostics.all()[i];
       if (each.code != Code::nothing_of_class || made.mends.empty()) continue;
@@ -77,7 +77,7 @@ Made make_plan(const language::Program& program, const Task& task, Diagnostics& 
     return made;
   }
   const Misfit misfit = find_misfit(grounding, task, attempt);
-  made.mends = find_mends(program, task, misfit.statements());
+  made.mends = find_mends(program, task, misfit);
   const std::size_t first = diagnostics.all().size();
   report_misfit(grounding, task, misfit, made.mends, diagnostics);
   if (first < diagnostics.all().size()) offer(made.mends, diagnostics.all()[first]);

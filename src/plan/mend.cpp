@@ -24,47 +24,50 @@ using language::Origin;
 
 constexpr double grams_in_kilogram = 1000;
 constexpr std::size_t most_candidates = 8;
+constexpr std::size_t enough = 2;  // changes to choose from
 
 class MendFinder {
  public:
-  MendFinder(const language::Program& program, const Task& task,
-             const std::vector<StatementInfo>& conflict)
+  MendFinder(const language::Program& program, const Task& task, const Misfit& misfit)
       : original_(program),
         changed_(program),
         task_(task),
-        conflict_(conflict),
+        misfit_(misfit),
+        hard_(misfit.solved.blend),
         tools_(tools_of(program, task.kitchen)) {}
 
   std::vector<Mend> run() {
     const bool asked = task_.aim.kind != AimKind::most;
-    // A basket that lacks something altogether has no programme to ease: buying is the lever.
-    if (asked && !conflict_.empty()) {
-      hard_ = solve_best(grounding(), goal());
-      for (std::size_t i = 0; i < hard_.blend.supplies.size(); ++i) try_more(i);
-    } else {
-      try_more_in_store();
+    const bool clash = !misfit_.conflicts.empty();
+    // Conflicts share no statement: one supply can be in all of them only where there is one.
+    if (asked && misfit_.conflicts.size() == 1) {
+      for (const std::size_t supply : supplies_in_conflict()) try_more(supply);
     }
+    if (!asked && clash) try_more_in_store();
     try_buying_each();
     if (asked) try_smaller_batch();
-    if (!has_change() && asked && !conflict_.empty()) try_together();
+    if (!has_change() && asked && clash) try_together();
     std::stable_sort(mends_.begin(), mends_.end(),
                      [](const Mend& a, const Mend& b) { return a.asked < b.asked; });
     return std::move(mends_);
   }
 
  private:
-  bool has_change() const {
-    return std::any_of(mends_.begin(), mends_.end(),
-                       [](const Mend& mend) { return !mend.edits.empty(); });
+  std::size_t changes() const {
+    return static_cast<std::size_t>(std::count_if(
+        mends_.begin(), mends_.end(), [](const Mend& mend) { return !mend.edits.empty(); }));
   }
+  std::vector<std::size_t> supplies_in_conflict() const {
+    std::vector<std::size_t> result;
+    for (const StatementInfo& info : misfit_.statements()) {
+      if (info.kind == StatementKind::supply) result.push_back(info.index);
+    }
+    return result;
+  }
+  bool has_change() const { return changes() > 0; }
   blend::Grounding grounding() const {
     const language::Kitchen* kitchen = task_.kitchen.valid() ? &changed_[task_.kitchen] : nullptr;
     return {changed_, changed_[task_.framework], changed_[task_.basket], kitchen};
-  }
-  blend::Setting goal() const {
-    blend::Setting setting;
-    setting.goal = goal_of(task_.aim);
-    return setting;
   }
   void restore() {
     changed_.baskets[task_.basket.index] = original_[task_.basket];
@@ -72,8 +75,7 @@ class MendFinder {
   }
 
   std::optional<Plan> attempt(const Task& task) {
-    Diagnostics unheard;
-    if (!check_grounding(grounding(), unheard)) return std::nullopt;
+    if (!check_grounding(grounding(), unheard_)) return std::nullopt;
     return attempt_plan(grounding(), task).plan;
   }
 
@@ -89,7 +91,7 @@ class MendFinder {
     const blend::ColumnIndex extra = program.add_column({"extra", 0, blend::infinity});
     for (blend::Row& row : program.rows) {
       if (row.statement == blend::background) continue;
-      const StatementInfo& info = hard_.blend.statements[row.statement];
+      const StatementInfo& info = hard_.statements[row.statement];
       if (info.kind == StatementKind::supply && info.index == supply) {
         row.terms.push_back({extra, -1});
       }
@@ -102,12 +104,12 @@ class MendFinder {
   }
 
   void try_more(std::size_t index) {
-    const blend::Supply& supply = hard_.blend.supplies[index];
+    const blend::Supply& supply = hard_.supplies[index];
     if (!can_grow(supply)) return;
-    blend::LinearProgram eased = hard_.blend.program;
+    blend::LinearProgram eased = hard_.program;
     const blend::ColumnIndex extra = ease(eased, index);
     eased.objectives = {{"extra", blend::Direction::minimise, {{extra, 1}}}};
-    const blend::Solution solution = blend::solve(eased);
+    const blend::Solution solution = blend::try_to_solve(eased);
     if (solution.status != blend::Status::optimal) return;
     offer_more({{index, solution.columns[extra]}});
   }
@@ -134,7 +136,7 @@ class MendFinder {
   }
 
   void add_to_line(const More& more, const Rational& room, Mend& mend) {
-    const blend::Supply& supply = hard_.blend.supplies[more.supply];
+    const blend::Supply& supply = hard_.supplies[more.supply];
     Line& line = line_at(supply.lines.front());
     // A mend of several kilograms needs more room than a few steps: a thousandth for each step.
     const Rational exact(static_cast<long>(std::ceil(more.kilograms * grams_in_kilogram)));
@@ -170,34 +172,26 @@ class MendFinder {
 
   // Without an aim there is no least amount to ask for: what the store lacks is doubled.
   void try_more_in_store() {
-    if (!task_.kitchen.valid() || conflict_.empty()) return;
-    hard_ = solve_best(grounding(), goal());
-    for (std::size_t i = 0; i < hard_.blend.supplies.size(); ++i) {
-      const blend::Supply& supply = hard_.blend.supplies[i];
-      if (supply.origin != Origin::store || !is_in_conflict(supply.ingredient)) continue;
-      offer_more({{i, supply.available->to_double() / grams_in_kilogram}});
+    if (!task_.kitchen.valid()) return;
+    for (const std::size_t index : supplies_in_conflict()) {
+      const blend::Supply& supply = hard_.supplies[index];
+      if (supply.origin != Origin::store) continue;
+      offer_more({{index, supply.available->to_double() / grams_in_kilogram}});
     }
   }
 
-  bool is_in_conflict(IngredientId id) const {
-    return std::any_of(conflict_.begin(), conflict_.end(), [&](const StatementInfo& info) {
-      return info.kind == StatementKind::supply &&
-             hard_.blend.supplies[info.index].ingredient == id;
-    });
-  }
-
   void try_together() {
-    blend::LinearProgram eased = hard_.blend.program;
+    blend::LinearProgram eased = hard_.program;
     std::vector<std::pair<std::size_t, blend::ColumnIndex>> extras;
     blend::Objective objective{"extra", blend::Direction::minimise, {}};
-    for (std::size_t i = 0; i < hard_.blend.supplies.size(); ++i) {
-      if (!can_grow(hard_.blend.supplies[i])) continue;
+    for (std::size_t i = 0; i < hard_.supplies.size(); ++i) {
+      if (!can_grow(hard_.supplies[i])) continue;
       extras.emplace_back(i, ease(eased, i));
       objective.terms.push_back({extras.back().second, 1});
     }
     if (extras.empty()) return;
     eased.objectives = {objective};
-    const blend::Solution solution = blend::solve(eased);
+    const blend::Solution solution = blend::try_to_solve(eased);
     if (solution.status != blend::Status::optimal) return;
     std::vector<More> more;
     constexpr double least = 1e-6;
@@ -211,23 +205,26 @@ class MendFinder {
 
   bool is_at_hand(IngredientId id) const {
     return std::any_of(
-        hard_.blend.supplies.begin(), hard_.blend.supplies.end(),
+        hard_.supplies.begin(), hard_.supplies.end(),
         [&](const blend::Supply& supply) { return supply.ingredient == id && can_grow(supply); });
   }
 
+  // Only where more of what there is does not help: that is what a cook thinks of first.
   void try_buying_each() {
-    const auto lists = worth_buying(original_, task_, conflict_);
+    if (has_change()) return;
+    const auto lists = worth_buying(original_, task_, misfit_.statements());
     std::vector<IngredientId> tried;
     for (const auto& list : lists) {
       for (const IngredientId id : list) {
         const bool again = std::find(tried.begin(), tried.end(), id) != tried.end();
         // More of what there is already was tried by itself.
         if (again || is_at_hand(id) || tried.size() == most_candidates) continue;
+        if (changes() == enough) return;
         tried.push_back(id);
-        try_buying({id});
+        // Where one of a class does not fit by any amount, its like hardly will.
+        if (!try_buying({id})) break;
       }
     }
-    if (has_change()) return;
     for (std::size_t choice = 0; choice < 2 && !has_change(); ++choice) {
       std::vector<IngredientId> one_of_each;
       for (const auto& list : lists) {
@@ -237,13 +234,18 @@ class MendFinder {
     }
   }
 
-  void try_buying(const std::vector<IngredientId>& ids) {
+  // Whether there are amounts with which these fit.
+  bool try_buying(const std::vector<IngredientId>& ids) {
     for (const IngredientId id : ids) {
       changed_.baskets[task_.basket.index].lines.push_back(line_to_buy(id));
     }
-    const auto plan = attempt(task_);
+    const bool good = check_grounding(grounding(), unheard_);
+    const Attempt tried = good ? attempt_plan(grounding(), task_) : Attempt{};
     restore();
-    if (!plan) return;
+    if (!good || tried.outcome == Outcome::misfit || tried.outcome == Outcome::nothing)
+      return false;
+    const auto& plan = tried.plan;
+    if (!plan) return true;
     Mend mend;
     std::string lines;
     std::vector<std::string> written;
@@ -262,10 +264,24 @@ class MendFinder {
       const bool strength = needs_strength(original_[id]);
       written.push_back(name + " to buy" + (strength ? ", 5 % acidity" : ""));
     }
-    if (written.size() < ids.size()) return;
+    if (written.size() < ids.size()) return true;
     mend.text += ": " + lines;
     mend.edits.push_back(new_lines_edit(original_[task_.basket], written));
     mends_.push_back(std::move(mend));
+    return true;
+  }
+
+  // A quick look, before all objectives are solved and rounded: whether any amounts fit.
+  bool may_fit() const {
+    for (const bool at_cap : {false, true}) {
+      blend::Setting setting;
+      setting.goal = goal_of(task_.aim);
+      setting.at_cap.assign(original_[task_.framework].substitutions.size(), at_cap);
+      blend::LinearProgram program = blend::ground(grounding(), setting).program;
+      program.objectives.clear();
+      if (blend::try_to_solve(program).status == blend::Status::optimal) return true;
+    }
+    return false;
   }
 
   Line line_to_buy(IngredientId id) const {
@@ -292,16 +308,31 @@ class MendFinder {
 
   // ---- A smaller batch --------------------------------------------------------------------------
 
+  // What the basket gives at the most, whether credits stay below their caps or reach them.
+  std::optional<double> most_reached(bool finished) {
+    std::optional<double> most;
+    for (const bool at_cap : {false, true}) {
+      Solved solved;
+      solved.setting.at_cap.assign(original_[task_.framework].substitutions.size(), at_cap);
+      solved.blend = blend::ground(grounding(), solved.setting);
+      solved.blend.program.objectives.resize(1);
+      solved.solution = blend::try_to_solve(solved.blend.program);
+      if (solved.solution.status == blend::Status::optimal) {
+        const double reached = finished ? finished_of(solved) : total_of(solved);
+        most = std::max(most.value_or(0), reached);
+      }
+      if (hard_.full_substitutions == 0) break;
+    }
+    return most;
+  }
+
   void try_smaller_batch() {
-    Task most = task_;
-    most.aim = {};
-    const auto plan = attempt(most);
-    if (!plan) return;
     const bool finished = task_.aim.kind == AimKind::finished;
-    if (finished && !plan->verified.finished()) return;
-    const Rational reached =
-        finished ? plan->verified.finished()->in_base() : plan->verified.prepared_total().in_base();
-    constexpr std::array<long, 3> steps_below = {0, 10, 40};
+    const auto kilograms = most_reached(finished);
+    if (!kilograms) return;
+    const Rational reached(static_cast<long>(std::floor(*kilograms * grams_in_kilogram)));
+    // At the very most every bound is met at once, which rounds badly.
+    constexpr std::array<long, 3> steps_below = {2, 10, 40};
     for (const long steps : steps_below) {
       Task smaller_batch = task_;
       smaller_batch.aim.weight =
@@ -323,17 +354,18 @@ class MendFinder {
   const language::Program& original_;
   language::Program changed_;
   const Task& task_;
-  const std::vector<StatementInfo>& conflict_;
+  const Misfit& misfit_;
+  const blend::Blend& hard_;  // with no solution
   Tools tools_;
-  Solved hard_;
   std::vector<Mend> mends_;
+  Diagnostics unheard_;
 };
 
 }  // namespace
 
 std::vector<Mend> find_mends(const language::Program& program, const Task& task,
-                             const std::vector<StatementInfo>& conflict) {
-  return MendFinder(program, task, conflict).run();
+                             const Misfit& misfit) {
+  return MendFinder(program, task, misfit).run();
 }
 
 }  // namespace maslin::plan
