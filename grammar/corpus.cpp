@@ -188,6 +188,22 @@ framework cabbage relish {
     stage wilt { soak all cabbage in the rest of vinegar; boil 10 min, uncovered, until "soft" }
     fill
   }
+  method {
+    2 days before {
+      salt cabbage, 1/2 of beetroot in salt for 12 .. 24 h, losing 5 .. 10 %
+      salt leek at 8 % for 1 day; salt leek at 8 %, losing at most 3 %
+      brine the rest of beetroot, carrot at 10 % for at least 24 h
+      brine onion at 40 g per kg; brine all root at 10 %, losing 1 .. 2 %
+      soak cabbage, leek in the rest of vinegar for 12 h
+      macerate cabbage in honey for 1 night; macerate leek in sugar
+    }
+    stage sour {
+      pack cabbage, all root; take out bay, 1/2 of clove
+      strain; strain for 12 h; strain keeping 60 .. 80 %; strain for 1 h, keeping 2 kg
+      reduce to weight 60 %, at least 20 min, until "it mounds"; reduce to weight 60 % until “thick”
+      ferment 3 .. 5 weeks at 18 .. 22 °C until "it is sour"; ferment at least 3 weeks
+    }
+  }
   method { fill at 85 °C; fill hot; fill, headspace 1 cm; stage cool { simmer 185 °F } }
   once opened keep cold
 }
@@ -200,7 +216,7 @@ basket {
 }
 basket week two { }
 kitchen {
-  pan 8 l; hob 2 kW, gas; hob 3 kW
+  pan 8 l, lined copper; hob 2 kW, gas; hob 3 kW
   scales to 1 g, up to 3 kg
 }
 kitchen my own {}
@@ -344,6 +360,13 @@ std::vector<std::string_view> small_texts() {
       "framework a { prodcue { onion 12 %\n",
       "framework a { method { stage b { add c\n taste { d { e * 2 } } } }",
       "framework a { method { day before {} day after {} stage {} stage b } }",
+      "framework a { method { days before { } 2 day before { } 2 days before {\nstage b { } } }",
+      "framework a { method { stage b { salt c; salt c in; salt c at; salt c in d for; brine c in "
+      "d } } }",
+      "framework a { method { stage b { strain keeping; strain for; take c; take out; pack; "
+      "macerate c } } }",
+      "framework a { method { stage b { ferment; ferment 3 weeks at; ferment 3 weeks until; soak "
+      "c, in d } } }",
       "framework a { limits { b <= ; c ≤ 3; d 3 ≥ 4; route; route b 3 } }",
       "framework a { substitute { b for c; b by d; b for c by e; b for c by acetic } }",
       "framework a { per kg { b 3 g prefer 4 g, 5 % acidity; c 3 g 5 % acidity } }",

@@ -238,16 +238,36 @@ struct rest : seq<K("the"), Gap, K("rest"), Gap, K("of"), Gap, name> {};
 struct everything : seq<K("all"), Gap, name> {};
 struct portion : seq<Number, Gap, K("of"), Gap, name> {};
 struct Part : sor<rest, everything, portion, name> {};
-struct soak : seq<K("soak"), Gap, Part, Gap, K("in"), Gap, Part> {};
-struct add : seq<K("add"), Gap, Part, star<Comma, Part>> {};
+struct Parts : seq<Part, star<Comma, Part>> {};
+struct lasting : seq<K("for"), Gap, range> {};
+struct losing : seq<K("losing"), Gap, range> {};
+struct salt_share : seq<K("at"), Gap, measure> {};
+struct soak : seq<K("soak"), Gap, Parts, Gap, K("in"), Gap, Part, opt<Gap, lasting>> {};
+struct macerate : seq<K("macerate"), Gap, Parts, Gap, K("in"), Gap, Part, opt<Gap, lasting>> {};
+struct dry_salt : seq<K("salt"), Gap, Parts, Gap, sor<seq<K("in"), Gap, Part>, salt_share>,
+                      opt<Gap, lasting>, opt<Comma, losing>> {};
+struct brine : seq<K("brine"), Gap, Parts, Gap, salt_share, opt<Gap, lasting>, opt<Comma, losing>> {
+};
+struct add : seq<K("add"), Gap, Parts> {};
+struct pack : seq<K("pack"), Gap, Parts> {};
+struct take_out : seq<K("take"), Gap, K("out"), Gap, Parts> {};
+struct keeping : seq<K("keeping"), Gap, range> {};
+struct strain : seq<K("strain"), opt<Gap, lasting>, opt<CommaOrGap, keeping>> {};
 struct lid : sor<K("covered"), K("uncovered")> {};
 struct until : seq<K("until"), Gap, Text> {};
 struct simmer
     : seq<sor<K("simmer"), K("boil")>, Gap, range, opt<CommaOrGap, lid>, opt<CommaOrGap, until>> {};
-struct reduce : seq<K("reduce"), Gap, K("to"), Gap, figure, Gap, measure, opt<Comma, at_least>> {};
-struct StepEntry : sor<seq<sor<soak, add, simmer, reduce>, StatementEnd>, bad_item> {};
+struct reduce : seq<K("reduce"), Gap, K("to"), Gap, figure, Gap, measure, opt<Comma, at_least>,
+                    opt<CommaOrGap, until>> {};
+struct kept_at : seq<K("at"), Gap, range> {};
+struct ferment : seq<K("ferment"), Gap, range, opt<Gap, kept_at>, opt<CommaOrGap, until>> {};
+struct StepEntry : sor<seq<sor<soak, macerate, dry_salt, brine, add, pack, take_out, strain, simmer,
+                               reduce, ferment>,
+                           StatementEnd>,
+                       bad_item> {};
 struct step_block : Block<Enclosing, StepEntry> {};
-struct day_before : seq<K("day"), Gap, K("before"), Gap, step_block> {};
+struct day_before
+    : seq<sor<K("day"), seq<Number, Gap, K("days")>>, Gap, K("before"), Gap, step_block> {};
 struct stage : seq<K("stage"), Gap, name, Gap, step_block> {};
 struct hot : seq<K("hot")> {};
 struct filling_heat : seq<K("at"), Gap, quantity> {};
@@ -305,7 +325,7 @@ struct basket : seq<K("basket"), opt<Gap, Title>, Gap, basket_block> {};
 
 struct across : seq<quantity, Gap, K("across")> {};
 struct weighs : seq<K("weighs"), Gap, quantity> {};
-struct material : seq<NameWord> {};
+struct material : seq<NameWord, star<Gap, NameWord>> {};
 struct pan : seq<K("pan"), Gap, quantity, star<Comma, sor<across, weighs, material>>> {};
 struct hob : seq<K("hob"), Gap, quantity, opt<Comma, material>> {};
 struct altitude : seq<K("altitude"), Gap, quantity> {};

@@ -183,10 +183,28 @@ void describe(Archive& a, Variant& x) {
   pass_all(a, x.name, x.adjustments, x.span);
 }
 template <class Archive>
+void describe(Archive& a, Part& x) {
+  pass_all(a, x.name, x.slots, x.fraction, x.rest, x.span);
+}
+template <class Archive>
+void describe(Archive& a, Step& x) {
+  pass_all(a, x.kind, x.parts, x.in, x.strength, x.lasting, x.heat, x.lid, x.solids, x.weight,
+           x.kept, x.lost, x.until, x.span);
+}
+template <class Archive>
+void describe(Archive& a, Stage& x) {
+  pass_all(a, x.name, x.days_before, x.steps, x.span);
+}
+template <class Archive>
+void describe(Archive& a, Method& x) {
+  pass_all(a, x.stages, x.filling, x.span);
+}
+template <class Archive>
 void describe(Archive& a, Framework& x) {
   pass_all(a, x.name, x.title, x.version, x.status, x.status_source, x.shares, x.additions,
-           x.substitutions, x.limits, x.routes, x.variants, x.mature, x.best_within, x.notes,
-           x.sources, x.uncomputed, x.refines, x.documentation, x.span, x.produce_span, x.poisoned);
+           x.substitutions, x.limits, x.routes, x.variants, x.method, x.mature, x.best_within,
+           x.notes, x.sources, x.uncomputed, x.refines, x.documentation, x.span, x.produce_span,
+           x.poisoned);
 }
 template <class Archive>
 void describe(Archive& a, Program& x) {

@@ -111,6 +111,13 @@ bool is_member(const Program& program, IngredientId ingredient, ClassId of_class
   return program.classes_of[ingredient.index][of_class.index];
 }
 
+bool is_of_class(const Program& program, IngredientId ingredient, std::string_view class_name) {
+  for (std::size_t i = 0; i < program.classes.size(); ++i) {
+    if (program.classes[i].name == class_name) return is_member(program, ingredient, ClassId(i));
+  }
+  return false;
+}
+
 bool takes(const Program& program, const Target& target, IngredientId ingredient) {
   const bool named = target.of_class.valid() ? is_member(program, ingredient, target.of_class)
                                              : target.ingredient == ingredient;

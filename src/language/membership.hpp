@@ -4,6 +4,7 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "language/program.hpp"
@@ -14,6 +15,8 @@ namespace maslin::language {
 void find_members(Program& program);
 
 bool is_member(const Program& program, IngredientId ingredient, ClassId of_class);
+// Of the class of this name; false where there is no such class.
+bool is_of_class(const Program& program, IngredientId ingredient, std::string_view class_name);
 bool takes(const Program& program, const Target& target, IngredientId ingredient);
 // Every ingredient a target takes, in order of their ids.
 std::vector<IngredientId> members(const Program& program, const Target& target);

@@ -10,6 +10,8 @@
 #include <vector>
 
 #include "base/id.hpp"
+#include "language/equipment.hpp"
+#include "language/method.hpp"
 #include "quantity/dimension.hpp"
 #include "quantity/exact.hpp"
 #include "science/composition.hpp"
@@ -268,6 +270,7 @@ struct Framework {
   std::vector<Limit> limits;  // the floors of its routes among them
   std::vector<RouteClaim> routes;
   std::vector<Variant> variants;
+  Method method;
   std::optional<Range<Duration>> mature;
   std::optional<Range<Duration>> best_within;
   std::vector<std::string> notes;
@@ -330,8 +333,10 @@ struct Kitchen {
   std::optional<Volume> spoon_step;
   std::vector<Line> store;
   Span store_close;  // as for a basket; of no file when there is no store
-  std::optional<Volume> pan;
+  std::optional<Pan> pan;
+  std::optional<Hob> hob;
   std::optional<Length> altitude;
+  std::vector<JarStock> jars;
   std::string law;
   std::vector<Uncomputed> uncomputed;
   Span span;

@@ -37,11 +37,12 @@ class Resolver {
     declare(trees);
     for (const auto& tree : trees) resolve_units(context_, syntax::root(tree));
     resolve_things(trees);
+    // Most files declare neither: then the library's memberships stand as they are. A method asks
+    // for them.
+    if (classes != next_class_ || ingredients != next_ingredient_) find_members(context_.program);
     resolve_rest(trees);
     take_on_floors(context_.program, frameworks);
     check_unused_lets(context_);
-    // Most files declare neither: then the library's memberships stand as they are.
-    if (classes != next_class_ || ingredients != next_ingredient_) find_members(context_.program);
   }
 
  private:

@@ -300,6 +300,9 @@ class FrameworkReader {
       if (statement.is(Kind::substitute)) each(statement, Kind::substitute_block);
       if (statement.is(Kind::taste)) each(statement, Kind::taste_block);
     }
+    for (const View statement : block) {
+      if (statement.is(Kind::method)) read_steps(statement);
+    }
   }
 
  private:
@@ -357,9 +360,6 @@ class FrameworkReader {
       case Kind::limits:
         each(statement, Kind::limits_block);
         break;
-      case Kind::method:
-        not_computed(statement, "the method: stages, times, boiling down");
-        break;
       case Kind::bad_item:
         result_.poisoned = true;
         break;
@@ -368,9 +368,15 @@ class FrameworkReader {
     }
   }
 
-  void not_computed(View statement, std::string what) {
-    check_part_names(context_, statement);
-    result_.uncomputed.push_back({std::move(what), statement.span()});
+  void read_steps(View statement) {
+    // A child's steps name slots of its parent, and children are not planned yet. Where a slot was
+    // not understood nobody knows what it is called; that was told.
+    result_.uncomputed.push_back({"the method: stages, times, boiling down", statement.span()});
+    if (result_.refines.valid() || result_.poisoned) {
+      check_part_names(context_, statement);
+    } else if (!read_method(context_, statement, result_)) {
+      result_.poisoned = true;
+    }
   }
 
   bool claim_route(View claim) {

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <fmt/format.h>
+
 #include "language/resolve_parts.hpp"
 #include "language/values.hpp"
 
@@ -8,11 +10,47 @@ namespace {
 using syntax::Kind;
 using syntax::View;
 
+// A slip of a unit makes a figure a thousand times too large or too small.
+struct Sensible {
+  std::string_view what;  // "what a pan holds"
+  Dimension dimension;
+  std::string_view example;
+  Bounds between;  // in base units
+  std::string_view range;
+};
+const Sensible pan_volume{
+    "what a pan holds", dimensions::volume, "pan 9 l", {200, 1000000}, "200 ml and 1000 l"};
+const Sensible pan_width{
+    "a pan's width", dimensions::length, "30 cm across", {50, 3000}, "5 cm and 3 m"};
+const Sensible pan_weight{
+    "what a pan weighs", dimensions::mass, "weighs 2.1 kg", {50, 200000}, "50 g and 200 kg"};
+const Sensible hob_power{
+    "what a hob gives", dimensions::power, "2.4 kW", {100, 100000}, "100 W and 100 kW"};
+// Below the Dead Sea's shore and above the highest towns nobody cooks.
+const Sensible height{
+    "an altitude", dimensions::length, "altitude 140 m", {0, 5500000}, "0 and 5500 m"};
+const Sensible jar_volume{
+    "what a jar holds", dimensions::volume, "282 ml", {10, 20000}, "10 ml and 20 l"};
+
+// How many jars one statement may count: more is a slip of the finger.
+constexpr long most_jars = 100000;
+
+std::optional<Rational> read_sensible(Context& context, View quantity, const Sensible& kind) {
+  auto value = read_plain(context, quantity, kind.dimension, kind.what, kind.example);
+  if (!value || kind.between.contains(*value)) return value;
+  context
+      .report(Code::figure_out_of_range, quantity.span(),
+              fmt::format("{} lies between {}, and this does not", kind.what, kind.range))
+      .with_mend(fmt::format("look at the unit: `{}`", kind.example));
+  return std::nullopt;
+}
+
 class KitchenReader {
  public:
   KitchenReader(Context& context, Kitchen& result) : context_(context), result_(result) {}
 
   void read(View block) {
+    report_repeats(block);
     for (const View statement : block) read_statement(statement);
   }
 
@@ -24,19 +62,44 @@ class KitchenReader {
     return value;
   }
 
+  std::optional<Rational> sensible(View quantity, const Sensible& kind) {
+    auto value = read_sensible(context_, quantity, kind);
+    if (!value) result_.poisoned = true;
+    return value;
+  }
+
+  // What a kitchen has one of.
+  void report_repeats(View block) {
+    for (const Kind kind : {Kind::pan, Kind::hob, Kind::altitude, Kind::scales, Kind::spoons,
+                            Kind::jars, Kind::law}) {
+      View first;
+      for (const View statement : block) {
+        if (!statement.is(kind)) continue;
+        const View word = statement.child(Kind::keyword);
+        if (first) {
+          report_duplicate(context_, Code::duplicate, "the statement", std::string(word.text()),
+                           word.span(), first.span(),
+                           "leave one out; another pan or hob is another kitchen");
+          result_.poisoned = true;
+        } else {
+          first = word;
+        }
+      }
+    }
+  }
+
   void read_statement(View statement) {
-    const View quantity = statement.child(Kind::quantity);
     switch (statement.kind()) {
       case Kind::pan:
         read_pan(statement);
+        later("whether it fits the pan, and in how many boils", statement);
         break;
       case Kind::hob:
-        (void)plain(quantity, dimensions::power, "what a hob gives", "2.4 kW");
+        read_hob(statement);
         later("how long to boil down on this hob", statement);
         break;
       case Kind::altitude:
-        if (const auto metres =
-                plain(quantity, dimensions::length, "an altitude", "altitude 140 m")) {
+        if (const auto metres = sensible(statement.child(Kind::quantity), height)) {
           result_.altitude = Length(*metres);
         }
         later("boiling at this altitude", statement);
@@ -49,6 +112,7 @@ class KitchenReader {
         break;
       case Kind::jars:
         read_jars(statement);
+        later("which jars it fills", statement);
         break;
       case Kind::store:
         read_store(statement);
@@ -69,17 +133,76 @@ class KitchenReader {
     result_.uncomputed.push_back({std::move(what), statement.span()});
   }
 
+  void report_unknown(View material, std::string_view message,
+                      const std::vector<std::string_view>& known) {
+    const std::string name = normal_name(material.text());
+    auto& found = context_.report(Code::unknown_equipment, material.span(),
+                                  fmt::format("{} `{}` is not known", message, name));
+    const auto near = nearest(name, known, 1);
+    if (near.empty()) {
+      found.with_mend("one of " + one_of({known.begin(), known.end()}));
+    } else {
+      found.with_mend(fmt::format("did you mean `{}`?", near[0]));
+      found.with_fix(
+          {Fix::Kind::suggested, "write `" + near[0] + "`", {{material.span(), near[0]}}});
+    }
+    result_.poisoned = true;
+  }
+
   void read_pan(View statement) {
-    const auto volume =
-        plain(statement.child(Kind::quantity), dimensions::volume, "what a pan holds", "pan 9 l");
-    if (volume) result_.pan = Volume(*volume);
+    const auto volume = sensible(statement.child(Kind::quantity), pan_volume);
+    if (!volume) return;
+    Pan pan;
+    pan.holds = Volume(*volume);
+    pan.span = statement.span();
     if (const View across = statement.child(Kind::across)) {
-      (void)plain(across.child(Kind::quantity), dimensions::length, "a width", "30 cm across");
+      const auto width = sensible(across.child(Kind::quantity), pan_width);
+      if (width) pan.across = Length(*width);
     }
     if (const View weighs = statement.child(Kind::weighs)) {
-      (void)plain(weighs.child(Kind::quantity), dimensions::mass, "a weight", "weighs 2.1 kg");
+      const auto weight = sensible(weighs.child(Kind::quantity), pan_weight);
+      if (weight) pan.weighs = Mass(*weight);
     }
-    later("whether it fits the pan, and in how many boils", statement);
+    if (const View material = statement.child(Kind::material)) {
+      pan.material = normal_name(material.text());
+      const auto reacts = reacts_with_acid(pan.material);
+      if (!reacts) report_unknown(material, "the material of a pan", pan_materials());
+      pan.reacts_with_acid = reacts.value_or(false);
+    }
+    check_shape(statement, pan);
+    result_.pan = pan;
+  }
+
+  // A pan that holds what it says at that width is neither a plate nor a pipe.
+  void check_shape(View statement, const Pan& pan) {
+    if (!pan.across) return;
+    const Rational square = pan.across->in_base() * pan.across->in_base();
+    const Rational depth = pan.holds.in_base() * 1000 / square;  // of a square pan as wide, mm
+    const Bounds usual{pan.across->in_base() / 12, pan.across->in_base() * 3};
+    if (usual.contains(depth)) return;
+    context_
+        .report(
+            Code::figure_out_of_range, statement.span(),
+            fmt::format("a pan of {} l that is {} cm across would be about {} cm deep",
+                        (pan.holds.in_base() / 1000).to_decimal(1),
+                        (pan.across->in_base() / 10).to_decimal(1),
+                        (depth * Rational(Rational::Wide{14}, Rational::Wide{110})).to_decimal(1)))
+        .with_mend("measure it again: what it holds to the brim, and how wide it is inside");
+    result_.poisoned = true;
+  }
+
+  void read_hob(View statement) {
+    const auto power = sensible(statement.child(Kind::quantity), hob_power);
+    if (!power) return;
+    Hob hob;
+    hob.power = Power(*power);
+    hob.span = statement.span();
+    if (const View kind = statement.child(Kind::material)) {
+      const auto known = hob_named(normal_name(kind.text()));
+      if (!known) report_unknown(kind, "a hob of the kind", hob_names());
+      hob.kind = known.value_or(HobKind::not_stated);
+    }
+    result_.hob = hob;
   }
 
   void read_scales(View statement) {
@@ -107,10 +230,12 @@ class KitchenReader {
   void read_jars(View statement) {
     for (const View jar : statement) {
       if (!jar.is(Kind::jar_count)) continue;
-      (void)read_number(context_, number_child(jar));
-      (void)plain(jar.child(Kind::quantity), dimensions::volume, "what a jar holds", "282 ml");
+      if (const auto stock = read_jar_count(context_, jar)) {
+        result_.jars.push_back(*stock);
+      } else {
+        result_.poisoned = true;
+      }
     }
-    later("which jars it fills", statement);
   }
 
   void read_store(View statement) {
@@ -131,6 +256,20 @@ class KitchenReader {
 };
 
 }  // namespace
+
+std::optional<JarStock> read_jar_count(Context& context, View jar) {
+  const auto count = read_number(context, number_child(jar));
+  const auto holds = read_sensible(context, jar.child(Kind::quantity), jar_volume);
+  if (!count || !holds) return std::nullopt;
+  if (!count->is_integer() || !count->is_positive() || *count > Rational(most_jars)) {
+    context
+        .report(Code::figure_out_of_range, number_child(jar).span(),
+                fmt::format("jars are counted whole, from 1 to {}", most_jars))
+        .with_mend("write how many there are: `24 of 282 ml`");
+    return std::nullopt;
+  }
+  return JarStock{static_cast<long>(count->to_double()), Volume(*holds), jar.span()};
+}
 
 void resolve_kitchen(Context& context, View declaration, Kitchen& result) {
   result.name = title_of(declaration, "kitchen");

@@ -23,6 +23,8 @@ void resolve_basket(Context& context, syntax::View declaration, Basket& result);
 void resolve_kitchen(Context& context, syntax::View declaration, Kitchen& result);
 // A line of a basket or a store; nothing after a report.
 std::optional<Line> resolve_line(Context& context, syntax::View line);
+// `24 of 282 ml`; nothing after a report.
+std::optional<JarStock> read_jar_count(Context& context, syntax::View jar);
 // The place right before a block's closing brace, or its end where that is missing.
 Span close_of(syntax::View block);
 // What a basket or kitchen is called; its keyword where nothing is said.
@@ -42,6 +44,8 @@ bool is_share(Context& context, const Measure& measure, std::string_view example
 void report_no_percent(Context& context, const Measure& measure, std::string_view example);
 // Nothing after a report.
 std::optional<Limit> read_limit(Context& context, syntax::View statement);
+// After every share, addition and substitution: the steps name them. False after a report.
+bool read_method(Context& context, syntax::View statement, Framework& result);
 
 std::vector<Target> resolve_targets(Context& context, syntax::View parent, Wanted wanted);
 std::optional<Target> resolve_target(Context& context, syntax::View name, Wanted wanted);
