@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "blend/layout.hpp"
+#include "language/method.hpp"
 
 namespace maslin::blend {
 namespace {
@@ -131,15 +132,27 @@ class ObjectiveMaker {
     add_objective("least added", Direction::minimise, std::move(terms));
   }
 
-  // The middle of the range of solids; with one end only, that end.
+  // Where the method says how far to boil down, that; else the middle of the range; with one end
+  // only, that end.
+  double wanted_share(const Limit& limit) const {
+    if (limit.property == language::Property::soluble_solids) {
+      if (const auto solids = language::solids_at_the_end(framework_.method)) {
+        return solids->to_double();
+      }
+    }
+    constexpr double half = 0.5;
+    if (limit.has_low && limit.has_high) {
+      return half * (limit.range.low + limit.range.high).to_double();
+    }
+    return (limit.has_low ? limit.range.low : limit.range.high).to_double();
+  }
+
   void add_finish() {
     for (const Limit& limit : framework_.limits) {
       if (!is_linear(limit) || !is_of_finished(limit) || !limit.property) continue;
       if (!limit.has_low && !limit.has_high) continue;
       constexpr double half = 0.5;
-      double wanted = (limit.has_low ? limit.range.low : limit.range.high).to_double();
-      if (limit.has_low && limit.has_high)
-        wanted = half * (limit.range.low + limit.range.high).to_double();
+      const double wanted = wanted_share(limit);
       std::vector<Term> terms;
       for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
         if (!is_weight(blend_, column)) continue;

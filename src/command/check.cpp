@@ -65,14 +65,15 @@ int check(const Inputs& inputs, Files& files, const Streams& streams) {
                                       each.proof);
   }
   streams.out << fmt::format(
-      "checked {}: names, quantities, types, shares, classes, substitutions; limits for every mix, "
-      "at the unfavourable end of the tables
-",
+      "checked {}: names, quantities, types, shares, classes, substitutions, methods; limits for "
+      "every "
+      "mix, at the unfavourable end of the tables
+      ",
       what_was_read(program));
   streams.out << "not checked: whether a basket fits (`maslin plan`); how exactly it is weighed, "
                  "trimmed, cut and stopped; nothing was measured
-";
-  return warned;
+                 ";
+      return warned;
 }
 
 }  // namespace maslin::command

@@ -94,7 +94,8 @@ TEST(Markdown, HostileTextsReachItHarmless) {
   title "| --- | # <img src=x onerror=y>"
   produce      { onion 15 .. 25 %; fruit 50 .. 100 % }
   per kilogram { vinegar 450 ml }
-  method       { stage one { simmer 10 min } }
+  method       { stage "a|<b>" { add onion, fruit, vinegar; boil 10 min until ")" +
+                                    hostile + R"(" } }
 }
 basket ")" + hostile + R"(" { apple 2.5 kg gross, from ")" +
                                     hostile + R"("; onion 800 g prepared }

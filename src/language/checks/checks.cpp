@@ -4,6 +4,21 @@
 #include <fmt/format.h>
 
 namespace maslin::language {
+namespace {
+
+void check_method(const Program& program, const Framework& framework, Diagnostics& diagnostics) {
+  const std::size_t before = diagnostics.error_count();
+  checks::method_amounts(framework, diagnostics);
+  // Where amounts are missing nothing can be said of when they go in.
+  if (diagnostics.error_count() != before) return;
+  checks::raw_hazards(program, framework, diagnostics);
+  checks::dry_stage(program, framework, diagnostics);
+  checks::acid_before_soft(program, framework, diagnostics);
+  checks::sugar_before_soft(program, framework, diagnostics);
+  checks::spice_form(program, framework, diagnostics);
+}
+
+}  // namespace
 
 void run_checks(const Program& program, Diagnostics& diagnostics) {
   checks::class_cycles(program, diagnostics);
@@ -26,6 +41,7 @@ void run_checks(const Program& program, Diagnostics& diagnostics) {
     checks::credits(program, framework, diagnostics);
     checks::reach(program, framework, diagnostics);
     checks::routes(program, framework, diagnostics);
+    if (framework.method.is_stated()) check_method(program, framework, diagnostics);
   }
 }
 

@@ -29,9 +29,31 @@ void credits(const Program& program, const Framework& framework, Diagnostics& di
 void routes(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // What is added can bring the acid that a limit asks for.
 void reach(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// Every share and addition goes into the pan exactly once.
+void method_amounts(const Framework& framework, Diagnostics& diagnostics);
+// What makes ill when raw gets its boiling, wherever in the method it goes in.
+void raw_hazards(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// Something wet is in the pan when it is first heated.
+void dry_stage(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// Tough produce is cooked before all of the acid is in.
+void acid_before_soft(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// Fruit is soft before a syrup comes to it.
+void sugar_before_soft(const Program& program, const Framework& framework,
+                       Diagnostics& diagnostics);
+// Ground spice is not boiled for long.
+void spice_form(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // Compositions add up to no more than the whole.
 void compositions(const Program& program, Diagnostics& diagnostics);
 
 }  // namespace checks
+
+// Whether it must be boiled for a stated time before it is eaten.
+bool is_unsafe_raw(const Ingredient& ingredient);
+// How long a slot boils by the method, at the least, wherever a part of it goes in; nothing at all
+// when it is packed as it is.
+Duration boiled_for(const Framework& framework, const Slot& slot);
+// Adds to a message about too little boiling where it goes in, why, and what mends it.
+void explain_boiling(const Framework& framework, const Slot& slot, const Ingredient& ingredient,
+                     Diagnostic& found);
 
 }  // namespace maslin::language
