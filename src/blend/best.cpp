@@ -31,7 +31,7 @@ bool fits(const Solved& solved) { return solved.solution.status == Status::optim
 
 bool is_curved(const language::Limit& limit) { return is_computed(limit) && !is_linear(limit); }
 
-std::optional<language::Pan> pan_of(const Grounding& grounding, const Solved& solved) {
+std::optional<language::Contents> pan_of(const Grounding& grounding, const Solved& solved) {
   std::vector<language::InPan> parts;
   double ingoing = 0;
   for (ColumnIndex column = 0; column < solved.blend.columns.size(); ++column) {
@@ -46,12 +46,12 @@ std::optional<language::Pan> pan_of(const Grounding& grounding, const Solved& so
   if (solved.blend.evaporated) {
     finished = Kilogram(ingoing - solved.solution.columns[*solved.blend.evaporated]);
   }
-  auto pan = language::Pan::of(grounding.program, parts, finished);
+  auto pan = language::Contents::of(grounding.program, parts, finished);
   if (!pan) return std::nullopt;
   return std::move(pan.value());
 }
 
-bool meets_curved_limits(const Grounding& grounding, const language::Pan& pan) {
+bool meets_curved_limits(const Grounding& grounding, const language::Contents& pan) {
   // The programme holds its rows this nearly; the verifier judges the rounded plan by itself.
   constexpr double tolerance = 1e-6;
   const auto& limits = grounding.framework.limits;

@@ -229,7 +229,7 @@ double LimitRow::of(const language::Stuff& stuff) const {
   return at_unfavourable_end(composition_of(program_, stuff));
 }
 
-Boiling observed(const language::Pan& pan) {
+Boiling observed(const language::Contents& pan) {
   // So that what is expected comes about, and not just nearly.
   constexpr double guard = 1e-6;
   Boiling boiling;

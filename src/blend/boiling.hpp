@@ -5,7 +5,7 @@
 
 #include <array>
 
-#include "language/pan.hpp"
+#include "language/contents.hpp"
 #include "language/program.hpp"
 #include "science/composition.hpp"
 
@@ -54,6 +54,6 @@ class LimitRow {
 
 // What came about in a pan, to be expected when it is solved again. `kept` and pH give way a little
 // to what is unfavourable.
-Boiling observed(const language::Pan& pan);
+Boiling observed(const language::Contents& pan);
 
 }  // namespace maslin::blend

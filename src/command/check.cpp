@@ -66,14 +66,11 @@ int check(const Inputs& inputs, Files& files, const Streams& streams) {
   }
   streams.out << fmt::format(
       "checked {}: names, quantities, types, shares, classes, substitutions, methods; limits for "
-      "every "
-      "mix, at the unfavourable end of the tables
-      ",
+      "every mix, at the unfavourable end of the tables\n",
       what_was_read(program));
   streams.out << "not checked: whether a basket fits (`maslin plan`); how exactly it is weighed, "
-                 "trimmed, cut and stopped; nothing was measured
-                 ";
-      return warned;
+                 "trimmed, cut and stopped; nothing was measured\n";
+  return warned;
 }
 
 }  // namespace maslin::command

@@ -4,8 +4,8 @@
 #include <cmath>
 
 #include "language/amounts.hpp"
+#include "language/contents.hpp"
 #include "language/membership.hpp"
-#include "language/pan.hpp"
 #include "plan/verify_parts.hpp"
 
 namespace maslin::plan {
@@ -39,7 +39,8 @@ Bounds sum_in_pan(const Case& given, const Limit& limit) {
 bool is_judged_finished(const Limit& limit) { return is_linear(limit) && is_of_finished(limit); }
 
 // What leaves the pan, of the draft or of another finished weight; nothing when it cannot be.
-std::optional<language::Pan> pan_of(const Case& given, const std::optional<Rational>& finished) {
+std::optional<language::Contents> pan_of(const Case& given,
+                                         const std::optional<Rational>& finished) {
   std::vector<language::InPan> parts;
   constexpr double grams_in_kilogram = 1000;
   for (const Entry& entry : given.pan) {
@@ -49,7 +50,7 @@ std::optional<language::Pan> pan_of(const Case& given, const std::optional<Ratio
   }
   std::optional<Kilogram> left;
   if (finished) left = Kilogram(finished->to_double() / grams_in_kilogram);
-  auto pan = language::Pan::of(given.program, parts, left);
+  auto pan = language::Contents::of(given.program, parts, left);
   if (!pan) return std::nullopt;
   return std::move(pan.value());
 }
@@ -63,7 +64,7 @@ Bounds outwards(const Range<double>& range) {
   return {exact(std::floor(range.low * scale)), exact(std::ceil(range.high * scale))};
 }
 
-Bounds curved_value(const Limit& limit, const std::optional<language::Pan>& pan) {
+Bounds curved_value(const Limit& limit, const std::optional<language::Contents>& pan) {
   const Bounds unknown{Rational::undefined(), Rational::undefined()};
   if (!pan) return unknown;
   const auto value = pan->value_of(limit);

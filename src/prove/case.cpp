@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "language/contents.hpp"
 #include "language/membership.hpp"
-#include "language/pan.hpp"
 #include "science/evaporation.hpp"
 
 namespace maslin::prove {
@@ -372,7 +372,7 @@ blend::Boiling expected_boiling(const Case& given, const Choice& choice, double 
   std::optional<Kilogram> finished;
   if (says_how_far(given.framework)) finished = Kilogram(ingoing - (1 - water_kept) * water);
   blend::Boiling boiling;
-  const auto pan = language::Pan::of(given.program, parts, finished);
+  const auto pan = language::Contents::of(given.program, parts, finished);
   if (pan) boiling = blend::observed(*pan);
   boiling.water_kept = water_kept;
   const double unfavourable = science::acetic_acid_unfavourable.in_unit();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-#include "language/pan.hpp"
+#include "language/contents.hpp"
 
 #include <algorithm>
 
@@ -22,8 +22,8 @@ science::Computed<Range<double>> in_units(const Range<maslin::Share>& range) {
 
 }  // namespace
 
-science::Computed<Pan> Pan::of(const Program& program, const std::vector<InPan>& parts,
-                               std::optional<Kilogram> finished) {
+science::Computed<Contents> Contents::of(const Program& program, const std::vector<InPan>& parts,
+                                         std::optional<Kilogram> finished) {
   std::vector<science::Composition> compositions;
   std::vector<science::AcidPart> acid_parts;
   for (const InPan& part : parts) {
@@ -40,7 +40,7 @@ science::Computed<Pan> Pan::of(const Program& program, const std::vector<InPan>&
   }
   const auto ingoing = science::Mixture::of(weighed);
   if (!ingoing) return Failure{ingoing.error()};
-  Pan pan(*ingoing);
+  Contents pan(*ingoing);
   pan.compositions_ = std::move(compositions);
   pan.acid_parts_ = std::move(acid_parts);
   // What boils off in a breath is within the last digit of the weights.
@@ -56,18 +56,18 @@ science::Computed<Pan> Pan::of(const Program& program, const std::vector<InPan>&
   return pan;
 }
 
-science::Computed<science::MixturePh> Pan::ph() const {
+science::Computed<science::MixturePh> Contents::ph() const {
   std::vector<science::AcidPart> parts = acid_parts_;
   for (std::size_t i = 0; i < parts.size(); ++i) parts[i].composition = &compositions_[i];
   // The water that goes takes hardly any charge with it; counted as there, the pH is the higher.
   return science::mixture_ph(parts, {Kilogram(0), acid_kept_});
 }
 
-science::Computed<Range<WaterActivity>> Pan::water_activity() const {
+science::Computed<Range<WaterActivity>> Contents::water_activity() const {
   return science::water_activity(left_);
 }
 
-science::Computed<Range<double>> Pan::value_of(const Limit& limit) const {
+science::Computed<Range<double>> Contents::value_of(const Limit& limit) const {
   if (!limit.property) return Failure{science::OutOfRange{"no figure", 0, 0, 0}};
   switch (*limit.property) {
     case Property::ph: {

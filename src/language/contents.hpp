@@ -17,13 +17,13 @@ struct InPan {
   Kilogram mass{};
 };
 
-class Pan {
+class Contents {
  public:
   // `finished` is what is left when it is boiled down; nothing where it is not boiled down. All of
   // the acetic acid is taken to be in the pan from when the water begins to go.
   // Error: weights that cannot be.
-  static science::Computed<Pan> of(const Program& program, const std::vector<InPan>& parts,
-                                   std::optional<Kilogram> finished);
+  static science::Computed<Contents> of(const Program& program, const std::vector<InPan>& parts,
+                                        std::optional<Kilogram> finished);
 
   const science::Mixture& left() const { return left_; }
   const Range<maslin::Share>& acid_kept() const { return acid_kept_; }
@@ -35,7 +35,7 @@ class Pan {
   science::Computed<Range<double>> value_of(const Limit& limit) const;
 
  private:
-  explicit Pan(const science::Mixture& ingoing) : left_(ingoing) {}
+  explicit Contents(const science::Mixture& ingoing) : left_(ingoing) {}
 
   std::vector<science::Composition> compositions_;
   std::vector<science::AcidPart> acid_parts_;  // without their compositions
