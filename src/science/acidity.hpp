@@ -52,7 +52,7 @@ inline constexpr PhDifference claimed_uncertainty{0.35};
 
 // One ingredient of a mixture as far as its acid goes.
 struct AcidPart {
-  const Composition* composition = nullptr;
+  const Composition* composition = nullptr;  // always there
   Kilogram mass{};
   std::optional<Range<PH>> published_ph;
   // Net strong charge by titration of the ash, mol per kg of the food, where a table gives it.
@@ -60,6 +60,16 @@ struct AcidPart {
   // The acid that sets its pH, where it is known and the composition does not show it.
   std::optional<WeakAcid> main_acid;
 };
+
+// The acid a part is given in a balance.
+struct GivenAcid {
+  WeakAcid acid{};
+  Range<Share> share;  // of the part's weight
+};
+// The main acid that a part is counted with (below), over all readings of its figures: for produce
+// the acid that its minerals and its pH call for, to be held against tables of acids. Where no
+// table names a main acid it is malic acid here. Error: as below.
+Computed<GivenAcid> given_acid(const AcidPart& part);
 
 // What boiling took before the pH is asked for.
 struct BoiledAway {

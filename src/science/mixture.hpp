@@ -13,7 +13,7 @@ namespace maslin::science {
 
 // So much of a food, prepared.
 struct Part {
-  const Composition* composition = nullptr;
+  const Composition* composition = nullptr;  // always there
   Kilogram mass{};
 };
 

@@ -299,6 +299,25 @@ std::optional<OutOfRange> bad_part(const AcidPart& part) {
 
 }  // namespace
 
+Computed<GivenAcid> given_acid(const AcidPart& part) {
+  if (const auto error = bad_part(part)) return Failure{*error};
+  AcidPart kilogram = part;
+  kilogram.mass = Kilogram(1);
+  const WeakAcid acid = main_acids_of(part).front();
+  kilogram.main_acid = acid;
+  const PartReadings readings = readings_of(kilogram, Range<Share>::exactly(Share(1)));
+  const auto by_moles = [&](const Reading& a, const Reading& b) {
+    return a.moles[index_of(acid)] < b.moles[index_of(acid)];
+  };
+  const auto [least, most] =
+      std::minmax_element(readings.ends.begin(), readings.ends.end(), by_moles);
+  const auto share = [&](const Reading& reading) {
+    return Share(reading.moles[index_of(acid)] * constants_of(acid).molar_mass /
+                 grams_per_kilogram);
+  };
+  return GivenAcid{acid, {share(*least), share(*most)}};
+}
+
 Computed<MixturePh> mixture_ph(const std::vector<AcidPart>& parts, const BoiledAway& boiled) {
   for (const Share kept : {boiled.acetic_acid_kept.low, boiled.acetic_acid_kept.high}) {
     if (const auto error = outside("acetic acid kept", kept.in_unit(), 0, 1)) {
