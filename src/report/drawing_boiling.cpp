@@ -7,7 +7,6 @@
 
 #include "plan/weights.hpp"
 #include "report/drawing.hpp"
-#include "report/words.hpp"
 
 namespace maslin::report {
 namespace {
@@ -52,7 +51,9 @@ class Curve {
   }
 
   std::string times() const {
-    return duration_text(boiling_.time->low) + " to " + duration_text(boiling_.time->high);
+    const Rational minute(60);
+    return fmt::format("{} to {} min", (boiling_.time->low.in_base() / minute).to_decimal(0),
+                       (boiling_.time->high.in_base() / minute).to_decimal(0));
   }
 
   std::string words() const {

@@ -83,7 +83,7 @@ TEST(BoilingDown, ARangeOfTimesIsTwoLines) {
   boiling.time = {Duration(3600), Duration(7200)};
   const std::string markup = draw_boiling(boiling, "x").markup();
   EXPECT_EQ(values(markup, "line", "x1").size(), once + 1);
-  EXPECT_TRUE(says(markup, "boiling 1 hour to 2 hours"));
+  EXPECT_TRUE(says(markup, "boiling 60 to 120 min"));
   const auto ends = values(markup, "line", "x2");
   EXPECT_NEAR(ends.at(3) - 0.5, (ends.at(2) - 0.5) / 2, 0.01);
 }

@@ -51,7 +51,8 @@ class Page {
   explicit Page(const Sheet& sheet) : sheet_(sheet), layout_(layout_for(sheet)) {}
 
   std::string run() {
-    const std::string title = sheet_.title.empty() ? "without a title" : sheet_.title;
+    const bool titled = sheet_.title.find_first_not_of(' ') != std::string::npos;
+    const std::string title = titled ? sheet_.title : "without a title";
     Element header("header");
     header.add(Element("h1").say(title));
     if (!sheet_.head.empty()) header.add(list(sheet_.head));

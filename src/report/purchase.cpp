@@ -73,6 +73,7 @@ std::vector<Purchase> purchases_of(const language::Program& program, const plan:
   }
   const language::KitchenId kitchen = draft.task.kitchen;
   std::vector<Purchase> purchases;
+  purchases.reserve(things.size());
   for (const plan::Taken& thing : things) {
     purchases.push_back(purchase_of(program, program[draft.task.basket],
                                     kitchen.valid() ? &program[kitchen] : nullptr, thing));
@@ -83,7 +84,7 @@ std::vector<Purchase> purchases_of(const language::Program& program, const plan:
 std::vector<ShoppingLine> shopping_lines(const language::Program& program,
                                          const plan::Draft& draft) {
   std::vector<ShoppingLine> lines;
-  for (Purchase& purchase : purchases_of(program, draft)) {
+  for (const Purchase& purchase : purchases_of(program, draft)) {
     ShoppingLine line;
     line.what = program[purchase.ingredient].name;
     if (purchase.acidity) {
@@ -96,7 +97,7 @@ std::vector<ShoppingLine> shopping_lines(const language::Program& program,
         if (!is_fetched(taken)) line.at_hand += PreparedMass(taken.weight);
       }
     }
-    line.purchase = std::move(purchase);
+    line.purchase = purchase;
     lines.push_back(std::move(line));
   }
   return lines;

@@ -21,7 +21,6 @@ namespace maslin::report {
 namespace {
 
 using language::Framework;
-using language::Origin;
 using plan::percent_text;
 using plan::range_text;
 using plan::Taken;

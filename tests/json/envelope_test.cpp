@@ -61,7 +61,7 @@ TEST_F(EnvelopeTest, TellsWrongUsage) {
        "The following argument was not expected: --frob"},
       {{"plan", "first.maslin", "--to", "pdf", "--json"},
        "plan",
-       "--to: pdf not in {text,markdown,json,blend}"},
+       "--to: pdf not in {text,markdown,html,shopping,csv,json,blend}"},
       {{"plan", "first.maslin", "--to", "text", "--json"}, "plan", "--json excludes --to text"},
       {{"plan", "first.maslin", "--to", "blend", "--short"}, "plan", "--short excludes JSON"},
   };

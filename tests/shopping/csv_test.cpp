@@ -36,7 +36,7 @@ TEST(ShoppingList, IsReadByAnotherReaderAsThePlanHasIt) {
   const auto read = folder.run("/usr/bin/python3", {"-c", reader}, list.out);
   ASSERT_EQ(read.exit, 0) << read.err;
   const Json rows = Json::parse(read.out);
-  const Json& to_get = Json::parse(plan.out).at("plan").at("to_get");
+  const Json to_get = Json::parse(plan.out)["plan"]["to_get"];
   ASSERT_EQ(rows.size(), to_get.size());
   int packed = 0;
   for (std::size_t i = 0; i < rows.size(); ++i) {
