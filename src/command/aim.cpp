@@ -52,4 +52,53 @@ std::optional<plan::Aim> read_aim(Session& session, const std::string& text) {
   return plan::Aim{finished ? plan::AimKind::finished : plan::AimKind::prepared, grams};
 }
 
+namespace {
+
+std::optional<language::JarStock> read_jar(const Session& session, const std::string& text) {
+  std::istringstream words(text);
+  std::string number;
+  std::string of;
+  std::string size;
+  std::string more;
+  words >> number >> of >> size;
+  // `282ml` can only mean one thing.
+  std::istringstream parted(with_gap(size));
+  std::string unit;
+  parted >> size >> unit;
+  if (unit.empty()) words >> unit;
+  const auto count = Rational::from_decimal(number);
+  const auto holds = Rational::from_decimal(size);
+  const auto* known = session.names().units.find(unit);
+  const bool volume =
+      known != nullptr && session.program()[known->value].dimension == dimensions::volume;
+  constexpr int most = 100000;
+  if (of != "of" || !count || !holds || !volume || (words >> more)) return std::nullopt;
+  if (!count->is_integer() || !count->is_positive() || *count > Rational(most)) return std::nullopt;
+  const Volume brimful(*holds * session.program()[known->value].factor);
+  const Rational largest(20000);  // ml
+  if (!brimful.is_positive() || brimful.in_base() > largest) return std::nullopt;
+  return language::JarStock{static_cast<long>(count->to_double()), brimful, Span{}};
+}
+
+}  // namespace
+
+std::optional<std::vector<language::JarStock>> read_jars(Session& session,
+                                                         const std::string& text) {
+  std::vector<language::JarStock> jars;
+  std::istringstream parts(text);
+  for (std::string part; std::getline(parts, part, ',');) {
+    const auto jar = read_jar(session, part);
+    if (!jar) {
+      jars.clear();
+      break;
+    }
+    jars.push_back(*jar);
+  }
+  if (!jars.empty()) return jars;
+  session.diagnostics()
+      .report_without_place(Code::bad_aim, fmt::format("the jars `{}` cannot be understood", text))
+      .with_mend("write how many of which size: `--fill \"12 of 282 ml, 4 of 190 ml\"`");
+  return std::nullopt;
+}
+
 }  // namespace maslin::command

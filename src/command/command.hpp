@@ -49,6 +49,7 @@ int print_diagnostics(Session& session, const Streams& streams);
 struct PlanOptions {
   std::string to = "text";
   std::string aim;
+  std::string fill;
   std::string taste;
   bool mend = false;
   std::string framework;

@@ -10,6 +10,7 @@
 #include "command/envelope.hpp"
 #include "command/mended.hpp"
 #include "language/taste.hpp"
+#include "plan/fill.hpp"
 #include "plan/make.hpp"
 #include "plan/solve.hpp"
 #include "report/csv.hpp"
@@ -76,6 +77,11 @@ std::optional<plan::Task> make_task(Session& session, const PlanOptions& options
     const auto aim = read_aim(session, options.aim);
     if (aim) task.aim = *aim;
     good = good && aim;
+  }
+  if (!options.fill.empty()) {
+    auto jars = read_jars(session, options.fill);
+    good = good && jars;
+    if (jars) task.jars = std::move(*jars);
   }
   if (good && program[task.framework].refines.valid()) {
     diagnostics
@@ -153,6 +159,7 @@ int plan(const Inputs& inputs, const PlanOptions& options, Files& files, const S
   if (options.to == "blend" && streams.envelope != nullptr) {
     return print_blend(session, *task, streams);
   }
+  if (!task->jars.empty()) task->aim = plan::aim_to_fill(session.program(), *task);
   const auto made = plan::make_plan(session.program(), *task, session.diagnostics());
   const int code = print_diagnostics(session, streams);
   if (!made.plan) {

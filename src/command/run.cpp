@@ -118,10 +118,13 @@ class CommandLine {
         "Examples:\n"
         "  maslin plan chutney.maslin basket.maslin kitchen.maslin\n"
         "  maslin plan all.maslin --aim \"4 kg finished\"\n"
+        "  maslin plan all.maslin --fill \"12 of 282 ml\"\n"
         "  maslin plan basket.maslin --framework \"orchard chutney\"     (from the library)");
     add_inputs(*plan_, inputs_, true);
     plan_->add_option("--aim", options_.aim,
                       "\"4 kg finished\" or \"3 kg prepared\"; without it, as much as fits");
+    plan_->add_option("--fill", options_.fill,
+                      "\"12 of 282 ml\", also several after commas: as much as fills these jars");
     plan_->add_option("--taste", options_.taste, "a variant that the framework declares");
     plan_->add_flag("--mend", options_.mend,
                     "where nothing fits, write the mended basket beside the old one");
@@ -160,6 +163,9 @@ class CommandLine {
 
   // One answer has one form.
   void check_manner() const {
+    if (!options_.aim.empty() && !options_.fill.empty()) {
+      throw CLI::ExcludesError("--aim", "--fill");
+    }
     const bool to_json = options_.to == "json" || options_.to == "blend";
     if (manner_.json && plan_->count("--to") > 0 && !to_json) {
       throw CLI::ExcludesError("--json", "--to " + options_.to);

@@ -371,7 +371,6 @@ class FrameworkReader {
   void read_steps(View statement) {
     // A child's steps name slots of its parent, and children are not planned yet. Where a slot was
     // not understood nobody knows what it is called; that was told.
-    result_.uncomputed.push_back({"the method: stages, times, boiling down", statement.span()});
     if (result_.refines.valid() || result_.poisoned) {
       check_part_names(context_, statement);
     } else if (!read_method(context_, statement, result_)) {

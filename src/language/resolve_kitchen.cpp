@@ -92,17 +92,14 @@ class KitchenReader {
     switch (statement.kind()) {
       case Kind::pan:
         read_pan(statement);
-        later("whether it fits the pan, and in how many boils", statement);
         break;
       case Kind::hob:
         read_hob(statement);
-        later("how long to boil down on this hob", statement);
         break;
       case Kind::altitude:
         if (const auto metres = sensible(statement.child(Kind::quantity), height)) {
           result_.altitude = Length(*metres);
         }
-        later("boiling at this altitude", statement);
         break;
       case Kind::scales:
         read_scales(statement);
@@ -112,7 +109,6 @@ class KitchenReader {
         break;
       case Kind::jars:
         read_jars(statement);
-        later("which jars it fills", statement);
         break;
       case Kind::store:
         read_store(statement);

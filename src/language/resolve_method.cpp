@@ -272,8 +272,8 @@ class MethodReader {
 
   std::optional<Lasting> read_lasting(View view) {
     const auto range = read_range(context_, view);
-    if (!range ||
-        !expect_dimension(context_, range->first, dimensions::time, "how long it takes", "20 min")) {
+    if (!range || !expect_dimension(context_, range->first, dimensions::time, "how long it takes",
+                                    "20 min")) {
       good_ = false;
       return std::nullopt;
     }

@@ -53,7 +53,7 @@ bool plan_clear_of_bounds(const blend::Grounding& grounding, const Task& task,
       continue;
     }
     attempt.outcome = Outcome::planned;
-    attempt.plan = Plan{std::move(verified.value()), {}, {}};
+    attempt.plan = Plan{std::move(verified.value()), {}, {}, {}};
     if (task.aim.kind == AimKind::most) attempt.plan->limiting = limiting(attempt.solved);
     return true;
   }

@@ -29,6 +29,7 @@ struct Task {
   language::BasketId basket;
   language::KitchenId kitchen;  // invalid: none was given
   Aim aim;
+  std::vector<language::JarStock> jars;  // to fill instead of the kitchen's; empty: those
 };
 
 enum class Tool : std::uint8_t { scales, spoons, count };

@@ -66,7 +66,10 @@ Made make_plan(const language::Program& program, const Task& task, Diagnostics& 
   }
   Attempt attempt = attempt_plan(grounding, task);
   if (attempt.outcome == Outcome::planned) {
+    if (!check_boiling(program, attempt.plan->verified.draft(), diagnostics)) return made;
     attempt.plan->use_up = what_would_use_up(grounding, task, attempt);
+    attempt.plan->afternoon = plan_afternoon(program, attempt.plan->verified);
+    report_kitchen(program, attempt.plan->verified, attempt.plan->afternoon, diagnostics);
     made.plan = std::move(attempt.plan);
     return made;
   }

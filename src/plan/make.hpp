@@ -9,6 +9,7 @@
 #include "blend/ground.hpp"
 #include "diagnostic/diagnostic.hpp"
 #include "language/program.hpp"
+#include "plan/afternoon.hpp"
 #include "plan/verify.hpp"
 
 namespace maslin::plan {
@@ -34,6 +35,8 @@ struct Plan {
   std::vector<Limiting> limiting;
   // What more would use up what is left over; empty where nothing is, or nothing would.
   std::string use_up;
+  // What it becomes in the kitchen.
+  Afternoon afternoon;
 };
 
 struct Made {

@@ -72,7 +72,7 @@ inline Taken measured(const language::Program& program, std::size_t slot, std::s
 }
 
 inline Task task(Aim aim = {}) {
-  return {language::FrameworkId(0), language::BasketId(0), language::KitchenId(0), aim};
+  return {language::FrameworkId(0), language::BasketId(0), language::KitchenId(0), aim, {}};
 }
 
 inline constexpr std::string_view things = R"(

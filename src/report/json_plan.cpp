@@ -14,6 +14,7 @@
 #include "report/cautions.hpp"
 #include "report/draw.hpp"
 #include "report/json.hpp"
+#include "report/json_method.hpp"
 #include "report/purchase.hpp"
 
 namespace maslin::report {
@@ -88,6 +89,7 @@ class PlanWriter {
     json["not_computed"] = not_computed();
     json["cautions"] = texts_json(cautions_for(program_, draft_));
     json["limiting"] = limiting();
+    add_method_json(sources_, program_, plan_, json);
     return json;
   }
 

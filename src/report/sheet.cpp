@@ -13,6 +13,7 @@
 #include "report/cautions.hpp"
 #include "report/draw.hpp"
 #include "report/measure.hpp"
+#include "report/method_sections.hpp"
 #include "report/purchase.hpp"
 #include "report/readings.hpp"
 #include "report/words.hpp"
@@ -48,6 +49,9 @@ class SheetMaker {
     accounts();
     limits();
     finish();
+    for (Section& part : method_sections(program_, plan_)) {
+      sheet_.sections.push_back(std::move(part));
+    }
     to_get();
     left_over();
     assumed();
@@ -364,6 +368,9 @@ class SheetMaker {
       part.points.push_back(estimate + "; an estimate");
     if (tools_.assumed)
       part.points.push_back("scales that weigh to 1 g, since the kitchen names none");
+    for (std::string& each : method_assumptions(program_, plan_)) {
+      part.points.push_back(std::move(each));
+    }
     std::map<std::string, language::IngredientId> used;
     for (const auto* list : {&draft_.produce, &draft_.additions, &draft_.substitutes}) {
       for (const Taken& taken : *list) used.emplace(name(taken.ingredient), taken.ingredient);

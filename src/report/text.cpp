@@ -51,25 +51,44 @@ std::string wrapped(const std::string& text, std::size_t indent) {
   return result;
 }
 
+bool starts_with_digit(std::string_view cell) {
+  return !cell.empty() && cell[0] >= '0' && cell[0] <= '9';
+}
+
+// Words with nothing behind them in their row: they run on over the columns that are empty.
+bool runs_on(const std::vector<std::string>& row, std::size_t column) {
+  return column + 1 < row.size() && !starts_with_digit(row[column]) &&
+         std::all_of(row.begin() + static_cast<std::ptrdiff_t>(column) + 1, row.end(),
+                     [](const std::string& cell) { return cell.empty(); });
+}
+
 std::string table_text(const Table& table) {
   std::vector<std::size_t> widths(table.heads.size());
   for (std::size_t i = 0; i < table.heads.size(); ++i) {
     widths[i] = width_of(table.heads[i]);
-    for (const auto& row : table.rows) widths[i] = std::max(widths[i], width_of(row[i]));
+    for (const auto& row : table.rows) {
+      if (!runs_on(row, i)) widths[i] = std::max(widths[i], width_of(row[i]));
+    }
   }
   std::string text;
   const std::vector<std::size_t> columns = filled_columns(table);
-  const auto line = [&](const std::vector<std::string>& cells) {
+  const auto line = [&](const std::vector<std::string>& cells, bool head) {
     std::string out = " ";
+    std::size_t column = 1;
     for (const std::size_t i : columns) {
+      if (!head && runs_on(cells, i)) {
+        out += ' ' + wrapped(cells[i], column + 1);
+        break;
+      }
+      column += widths[i] + 2;
       const std::string fill(widths[i] - width_of(cells[i]), ' ');
       out += ' ' + (is_right(table, i) ? fill + cells[i] : cells[i] + fill) + ' ';
     }
     out.erase(out.find_last_not_of(' ') + 1);
     text += out + "\n";
   };
-  line(table.heads);
-  for (const auto& row : table.rows) line(row);
+  line(table.heads, true);
+  for (const auto& row : table.rows) line(row, false);
   return text;
 }
 

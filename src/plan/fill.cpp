@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "plan/fill.hpp"
+
+namespace maslin::plan {
+namespace {
+
+const Rational one_in_a_hundred(Rational::Wide{1}, Rational::Wide{100});
+
+Rational expected(const language::Program& program, const Plan& plan) {
+  const Range<Volume> volume = expected_volume(program, plan.verified, plan.afternoon.course);
+  return middle({volume.low.in_base(), volume.high.in_base()});
+}
+
+// As much more or less as the jars take more or less than what was planned, up to the next weight
+// of the scales.
+Rational scaled(const language::Program& program, const Task& task, const Plan& plan,
+                const Rational& wanted) {
+  const Rational step = tools_of(program, task.kitchen).scale_step;
+  const Rational prepared = plan.verified.prepared_total().in_base();
+  return (prepared * wanted / expected(program, plan)).ceil_to(step);
+}
+
+}  // namespace
+
+Volume room_in(const language::Framework& framework, const std::vector<language::JarStock>& jars) {
+  const Length headspace = headspace_of(framework.method).value_or(usual_headspace);
+  long sum = 0;
+  for (const JarSize& size : jar_sizes(jars, headspace)) sum += size.fill * size.count;
+  return Volume(Rational(sum));
+}
+
+Aim aim_to_fill(const language::Program& program, const Task& task) {
+  const Rational wanted = room_in(program[task.framework], task.jars).in_base();
+  Task trial = task;
+  trial.aim = Aim{};
+  // Volume goes by the weight of the batch as long as the mix stays the same; twice is near enough.
+  constexpr int tries = 4;
+  for (int i = 0; i < tries; ++i) {
+    Diagnostics unheard;
+    const Made made = make_plan(program, trial, unheard);
+    if (!made.plan) return trial.aim;
+    const Rational off = absolute(expected(program, *made.plan) - wanted);
+    if (trial.aim.kind == AimKind::prepared && off <= one_in_a_hundred * wanted) break;
+    trial.aim = {AimKind::prepared, scaled(program, task, *made.plan, wanted)};
+  }
+  return trial.aim;
+}
+
+}  // namespace maslin::plan
