@@ -166,6 +166,7 @@ Afternoon plan_afternoon(const language::Program& program, const VerifiedPlan& p
   afternoon.timeline = make_timeline(program, plan);
   afternoon.course = make_course(program, plan, afternoon.timeline);
   afternoon.boils = make_boils(program, plan, afternoon.timeline, afternoon.course);
+  afternoon.liquor = liquor_of(program, plan, afternoon.timeline);
   afternoon.height = height_of(kitchen);
   if (afternoon.height) afternoon.set = set_at(method, *afternoon.height);
   const bool fills = method.filling.has_value() || !method.is_stated();

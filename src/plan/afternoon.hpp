@@ -9,6 +9,7 @@
 #include "plan/boils.hpp"
 #include "plan/clock.hpp"
 #include "plan/jars.hpp"
+#include "plan/liquor.hpp"
 #include "plan/timeline.hpp"
 
 namespace maslin::plan {
@@ -19,6 +20,7 @@ struct Afternoon {
   Boils boils;
   std::optional<Height> height;
   std::optional<Range<Temperature>> set;  // where jam has reached its solids, by a thermometer
+  std::optional<Liquor> liquor;           // where something is packed into the jars as it is
   std::optional<JarPlan> jars;            // where the kitchen has any and something is filled
   std::optional<Clock> clock;
 };

@@ -23,7 +23,7 @@ class BoilMaker {
         tools_(tools_of(program, draft_.task.kitchen)) {}
 
   Boils run() {
-    whole_ = ingoing_volume(program_, draft_);
+    whole_ = ingoing_volume(program_, draft_, through_the_pan(draft_, timeline_));
     count();
     const Rational boils(result_.count);
     result_.ingoing = {whole_.low / boils, whole_.high / boils};

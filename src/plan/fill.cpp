@@ -4,7 +4,8 @@
 namespace maslin::plan {
 namespace {
 
-const Rational one_in_a_hundred(Rational::Wide{1}, Rational::Wide{100});
+// A little more than the jars take, so that the last one is full too.
+const Bounds near_enough{Rational(1), 1 + tasted};
 
 Rational expected(const language::Program& program, const Plan& plan) {
   const Range<Volume> volume = expected_volume(program, plan.verified, plan.afternoon.course);
@@ -17,7 +18,7 @@ Rational scaled(const language::Program& program, const Task& task, const Plan& 
                 const Rational& wanted) {
   const Rational step = tools_of(program, task.kitchen).scale_step;
   const Rational prepared = plan.verified.prepared_total().in_base();
-  return (prepared * wanted / expected(program, plan)).ceil_to(step);
+  return (prepared * wanted * middle(near_enough) / expected(program, plan)).ceil_to(step);
 }
 
 }  // namespace
@@ -39,8 +40,8 @@ Aim aim_to_fill(const language::Program& program, const Task& task) {
     Diagnostics unheard;
     const Made made = make_plan(program, trial, unheard);
     if (!made.plan) return trial.aim;
-    const Rational off = absolute(expected(program, *made.plan) - wanted);
-    if (trial.aim.kind == AimKind::prepared && off <= one_in_a_hundred * wanted) break;
+    const Rational reached = expected(program, *made.plan) / wanted;
+    if (trial.aim.kind == AimKind::prepared && near_enough.contains(reached)) break;
     trial.aim = {AimKind::prepared, scaled(program, task, *made.plan, wanted)};
   }
   return trial.aim;

@@ -83,6 +83,16 @@ Filling fill_with_a_rest(long millilitres, const std::vector<JarSize>& sizes) {
   return filling;
 }
 
+Filling without_a_taste(Filling filling, long millilitres) {
+  const Rational little = tasted * Rational(millilitres);
+  if (Rational(filling.part_ml) <= little) {
+    filling.part_size.reset();
+    filling.part_ml = 0;
+  }
+  if (Rational(filling.left_ml) <= little) filling.left_ml = 0;
+  return filling;
+}
+
 // Jars that would take so much more, the smallest that are left first.
 std::vector<long> jars_for_more(long millilitres, const std::vector<JarSize>& left) {
   std::vector<long> jars(left.size());
@@ -140,7 +150,7 @@ JarPlan plan_jars(const std::vector<language::JarStock>& stock, std::optional<Le
   const long middle_ml = (plan.expected_ml.low + plan.expected_ml.high) / 2;
   std::vector<JarSize> left = plan.sizes;
   for (long boil = 1; boil <= boils; ++boil) {
-    Filling filling = fill_jars(middle_ml, left);
+    Filling filling = without_a_taste(fill_jars(middle_ml, left), middle_ml);
     for (std::size_t i = 0; i < left.size(); ++i) {
       const long jars = filling.full[i] + (filling.part_size == i ? 1 : 0);
       left[i].count -= jars;

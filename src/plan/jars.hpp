@@ -64,6 +64,10 @@ struct JarPlan {
   long left_ml = 0;            // what finds no jar, of all boils
 };
 
+// Less than this share of a boil is tasted, not filled into a jar of its own (common practice, no
+// source); the volume is not known as closely as that.
+inline const Rational tasted(Rational::Wide{2}, Rational::Wide{100});
+
 // Each boil is filled while it is hot, from the jars that the one before left. `expected` is of
 // each boil; jars are chosen for its middle, and enough are warmed beside for its high end and one
 // more.

@@ -108,6 +108,19 @@ Timeline make_timeline(const language::Program& program, const VerifiedPlan& pla
   return TimelineMaker(program, plan).run();
 }
 
+std::vector<Item> through_the_pan(const Draft& draft, const Timeline& timeline) {
+  std::vector<Item> items;
+  for (const TimelineStage& stage : timeline) {
+    for (const TimelineStep& step : stage.steps) {
+      if (step.for_jars) continue;
+      items.insert(items.end(), step.entering.begin(), step.entering.end());
+    }
+  }
+  if (!timeline.empty()) return items;
+  for (const TakenId& id : all_taken(draft)) items.push_back({id, 1, false});
+  return items;
+}
+
 Rational weight_of(const Draft& draft, const Item& item) {
   return taken_of(draft, item.taken).weight * item.share;
 }

@@ -47,6 +47,10 @@ using Timeline = std::vector<TimelineStage>;
 
 Timeline make_timeline(const language::Program& program, const VerifiedPlan& plan);
 
+// All that goes into the pan at some step; what is packed into jars does not. Everything, where no
+// method says.
+std::vector<Item> through_the_pan(const Draft& draft, const Timeline& timeline);
+
 // The weight of a share of something taken, g.
 Rational weight_of(const Draft& draft, const Item& item);
 

@@ -2,7 +2,6 @@
 #include "plan/volumes.hpp"
 
 #include "language/membership.hpp"
-#include "plan/timeline.hpp"
 
 namespace maslin::plan {
 namespace {
@@ -22,12 +21,14 @@ Bounds room(const Bounds& weight, const Bounds& solids) {
 
 }  // namespace
 
-Range<Volume> ingoing_volume(const language::Program& program, const Draft& draft) {
+Range<Volume> ingoing_volume(const language::Program& program, const Draft& draft,
+                             const std::vector<Item>& items) {
   Bounds sum;
-  for (const TakenId& id : all_taken(draft)) {
-    const Taken& taken = taken_of(draft, id);
-    Bounds each = room(Bounds::exactly(taken.weight), solids_of(program, taken));
-    if (id.list == language::SlotKind::produce) {
+  for (const Item& item : items) {
+    const Bounds solids = solids_of(program, taken_of(draft, item.taken));
+    Bounds each = room(Bounds::exactly(weight_of(draft, item)),
+                       {solids.low * item.share, solids.high * item.share});
+    if (item.taken.list == language::SlotKind::produce) {
       each = {each.low * raw_swelling.low, each.high * raw_swelling.high};
     }
     sum = {sum.low + each.low, sum.high + each.high};

@@ -3,7 +3,7 @@
 // chutney, and it decides nothing but pans and jars.
 #pragma once
 
-#include "plan/verify.hpp"
+#include "plan/timeline.hpp"
 #include "quantity/exact.hpp"
 
 namespace maslin::plan {
@@ -21,7 +21,8 @@ inline const Bounds raw_swelling{Rational(1), Rational(Rational::Wide{120}, Rati
 inline const Rational sticks(Rational::Wide{3}, Rational::Wide{100});
 
 // Of all that goes into the pan, raw. Solids that no table gives may be anything.
-Range<Volume> ingoing_volume(const language::Program& program, const Draft& draft);
+Range<Volume> ingoing_volume(const language::Program& program, const Draft& draft,
+                             const std::vector<Item>& items);
 
 // g of what does not boil away, over the ranges of the tables.
 Bounds solids_in(const language::Program& program, const Draft& draft);

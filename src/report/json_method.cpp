@@ -84,6 +84,11 @@ class MethodWriter {
     if (method_.is_stated()) json["method"] = method();
     if (afternoon_.clock) json["clock"] = clock();
     if (afternoon_.jars) json["jars"] = jars();
+    if (afternoon_.liquor) {
+      json["liquor"] = {{"acetic_acid_share", range_json(afternoon_.liquor->poured)},
+                        {"whole_jar_share", range_json(afternoon_.liquor->whole_jar)},
+                        {"water_share", number_json(afternoon_.liquor->water)}};
+    }
   }
 
  private:

@@ -136,6 +136,7 @@ class MethodSections {
     for (const auto& stage : method_.stages) {
       for (const auto& step : stage.steps) notes(step, part);
     }
+    if (afternoon_.liquor) part.points.push_back(liquor_text(*afternoon_.liquor));
   }
 
   static std::string stage_title(const language::Stage& stage) {
@@ -166,10 +167,26 @@ class MethodSections {
     return {"", verb + name(item.taken), dealt_text(boils_, item, taken.tool), "______"};
   }
 
+  static std::string liquor_text(const plan::Liquor& liquor) {
+    const auto grams = [](const Bounds& share) {
+      const std::string low = (share.low * 100).to_decimal(2);
+      const std::string high = (share.high * 100).to_decimal(2);
+      return low == high ? low : low + " to " + high;
+    };
+    std::string text = fmt::format(
+        "The liquor that covers it holds {} g of acetic acid in 100 g as it is poured, and the "
+        "whole jar {} g once it has gone through.",
+        grams(liquor.poured), grams(liquor.whole_jar));
+    if (liquor.water.is_positive()) {
+      text += fmt::format(" {} of the liquor is water poured in.", percent_text(liquor.water));
+    }
+    return text;
+  }
+
   void notes(const language::Step& step, Section& part) const {
-    if (step.kind == StepKind::dry_salt && step.lost) {
+    if (step.lost) {
       part.points.push_back(
-          fmt::format("Salting draws {} of the weight as water: weigh what is drained.",
+          fmt::format("Salt draws {} of the weight as water: weigh what is drained.",
                       plan::range_text(*step.lost)));
     }
     if (step.strength && (step.kind == StepKind::brine || step.kind == StepKind::dry_salt)) {

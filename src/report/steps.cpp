@@ -99,8 +99,8 @@ std::string reduce_text(const Step& step) {
 
 std::string time_text(const Duration& time) {
   const Rational hour(3600);
-  const Rational day(86400);
-  if (time.in_base() >= day) return duration_text(time);
+  const Rational long_in_hours(72);
+  if (time.in_base() > long_in_hours * hour) return duration_text(time);
   const Rational hours = (time.in_base() / hour).floor_to(1);
   const Rational minutes = (time.in_base() - hours * hour) / Rational(60);
   if (hours.is_zero()) return minutes.to_decimal(1) + " min";
@@ -132,7 +132,7 @@ std::string step_text(const Step& step) {
     case StepKind::add:
       return "add";
     case StepKind::pack:
-      return "pack into the jars";
+      return "pack";
     case StepKind::take_out:
       return "take out " + parts_text(step.parts);
     case StepKind::soak:
