@@ -73,12 +73,13 @@ std::optional<Place> entry_of(const Method& method, const std::vector<Use>& uses
 }
 
 std::optional<Rational> solids_at_the_end(const Method& method) {
-  for (auto stage = method.stages.rbegin(); stage != method.stages.rend(); ++stage) {
-    for (auto step = stage->steps.rbegin(); step != stage->steps.rend(); ++step) {
-      if (step->kind == StepKind::reduce) return step->solids;
+  std::optional<Rational> solids;
+  for (const Stage& stage : method.stages) {
+    for (const Step& step : stage.steps) {
+      if (step.kind == StepKind::reduce) solids = step.solids;
     }
   }
-  return std::nullopt;
+  return solids;
 }
 
 const Target& target_of(const Framework& framework, const Slot& slot) {

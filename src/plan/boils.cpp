@@ -86,6 +86,7 @@ class BoilMaker {
     least_ += (whole.first_boils < result_.count ? whole.others : whole.first) * unit;
     std::vector<BoilItem> items = items_of(id, unit);
     std::vector<Rational> shares;
+    shares.reserve(items.size());
     for (const BoilItem& item : items) shares.push_back(item.dealt.first);
     const auto first = divide(whole.first, step, shares);
     const auto others = divide(whole.others, step, shares);

@@ -35,7 +35,6 @@ class MethodSections {
  public:
   MethodSections(const language::Program& program, const plan::Plan& plan)
       : program_(program),
-        plan_(plan),
         draft_(plan.verified.draft()),
         afternoon_(plan.afternoon),
         boils_(plan.afternoon.boils),
@@ -145,6 +144,19 @@ class MethodSections {
     return stage.name;
   }
 
+  // What is in the pan of one boil when it has come down so far.
+  std::string left_text(const language::Step& step, std::size_t i, std::size_t j) const {
+    if (step.kind != StepKind::reduce) return "";
+    const Range<Mass>& after = afternoon_.course.after[i][j];
+    const Rational tens(10);  // g: no pan is stopped more closely
+    const auto each = [&](const Mass& weight) {
+      return weight_text((weight.in_base() / Rational(boils_.count)).round_to(tens));
+    };
+    const std::string low = each(after.low);
+    const std::string high = each(after.high);
+    return "; about " + (low == high ? low : low + " to " + high) + " are left then";
+  }
+
   // The title stands once, at the first row of the stage.
   void step_rows(std::size_t i, std::size_t j, std::string& title, Table& table) const {
     const language::Step& step = method_.stages[i].steps[j];
@@ -154,7 +166,7 @@ class MethodSections {
       table.rows.push_back(std::move(cells));
     };
     const bool brings = step.kind == StepKind::add || step.kind == StepKind::pack;
-    if (!brings) row({"", step_text(step), "", ""});
+    if (!brings) row({"", step_text(step) + left_text(step, i, j), "", ""});
     for (const plan::BoilItem& item : boils_.items) {
       if (item.stage != i || item.step != j) continue;
       const std::string verb = item.aside ? "for that, " : step_text(step) + " ";
@@ -384,7 +396,6 @@ class MethodSections {
   }
 
   const language::Program& program_;
-  const plan::Plan& plan_;
   const plan::Draft& draft_;
   const plan::Afternoon& afternoon_;
   const plan::Boils& boils_;

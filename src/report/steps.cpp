@@ -109,7 +109,7 @@ std::string time_text(const Duration& time) {
 }
 
 std::string time_range_text(const Range<Duration>& time) {
-  const std::string low = time_text(time.low);
+  std::string low = time_text(time.low);
   const std::string high = time_text(time.high);
   if (low == high) return low;
   // "20 to 30 min": one unit serves both.
