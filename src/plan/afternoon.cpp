@@ -96,6 +96,24 @@ void report_pan(const language::Program& program, const VerifiedPlan& plan, cons
   found.with_mend("boil in a larger pan, or make a smaller batch: `--aim \"3 kg prepared\"`");
 }
 
+void report_misses(const language::Program& program, const VerifiedPlan& plan,
+                   const std::vector<BoilMiss>& misses, Diagnostics& diagnostics) {
+  const auto& limits = program[plan.draft().task.framework].limits;
+  for (const BoilMiss& miss : misses) {
+    diagnostics
+        .report(Code::boil_misses_limit, limits[miss.limit].span,
+                fmt::format("boil {} would be {} points outside this limit", miss.boil,
+                            (miss.by * 100)
+                                .ceil_to(Rational(Rational::Wide{1}, Rational::Wide{100}))
+                                .to_decimal(2)))
+        .with_because(kitchen_of(program, plan)->pan->span, "in this pan")
+        .with_why(
+            "the whole is inside, but these scales cannot divide it evenly enough; each boil "
+            "keeps or spoils by itself")
+        .with_mend("boil it in one larger pan, or weigh with finer scales");
+  }
+}
+
 void report_no_jars(const language::Kitchen& kitchen, const language::Filling& filling,
                     Diagnostics& diagnostics) {
   diagnostics
@@ -166,6 +184,7 @@ Afternoon plan_afternoon(const language::Program& program, const VerifiedPlan& p
   afternoon.timeline = make_timeline(program, plan);
   afternoon.course = make_course(program, plan, afternoon.timeline);
   afternoon.boils = make_boils(program, plan, afternoon.timeline, afternoon.course);
+  afternoon.misses = missed_by_boils(program, plan.draft(), afternoon.boils);
   afternoon.liquor = liquor_of(program, plan, afternoon.timeline);
   afternoon.height = height_of(kitchen);
   if (afternoon.height) afternoon.set = set_at(method, *afternoon.height);
@@ -185,6 +204,7 @@ Afternoon plan_afternoon(const language::Program& program, const VerifiedPlan& p
 void report_kitchen(const language::Program& program, const VerifiedPlan& plan,
                     const Afternoon& afternoon, Diagnostics& diagnostics) {
   report_pan(program, plan, afternoon.boils, diagnostics);
+  report_misses(program, plan, afternoon.misses, diagnostics);
   report_jars(program, plan, afternoon, diagnostics);
 }
 

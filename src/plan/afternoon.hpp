@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "diagnostic/diagnostic.hpp"
+#include "plan/boil_limits.hpp"
 #include "plan/boils.hpp"
 #include "plan/clock.hpp"
 #include "plan/jars.hpp"
@@ -18,6 +19,7 @@ struct Afternoon {
   Timeline timeline;
   Course course;
   Boils boils;
+  std::vector<BoilMiss> misses;  // limits that a boil does not keep to, by rounding
   std::optional<Height> height;
   std::optional<Range<Temperature>> set;  // where jam has reached its solids, by a thermometer
   std::optional<Liquor> liquor;           // where something is packed into the jars as it is

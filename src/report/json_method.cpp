@@ -84,6 +84,7 @@ class MethodWriter {
     if (method_.is_stated()) json["method"] = method();
     if (afternoon_.clock) json["clock"] = clock();
     if (afternoon_.jars) json["jars"] = jars();
+    if (!afternoon_.misses.empty()) json["boil_misses"] = misses();
     if (afternoon_.liquor) {
       json["liquor"] = {{"acetic_acid_share", range_json(afternoon_.liquor->poured)},
                         {"whole_jar_share", range_json(afternoon_.liquor->whole_jar)},
@@ -145,6 +146,18 @@ class MethodWriter {
     if (stop.pan) {
       json["pan_g"] = number_json(stop.pan->in_base());
       json["with_pan_g"] = number_json(stop.contents.in_base() + stop.pan->in_base());
+    }
+    return json;
+  }
+
+  Json misses() const {
+    Json json = Json::array();
+    for (const plan::BoilMiss& miss : afternoon_.misses) {
+      const Span limit = program_[draft_.task.framework].limits[miss.limit].span;
+      json.push_back({{"boil", miss.boil},
+                      {"share", number_json(miss.value)},
+                      {"outside_by_share", number_json(miss.by)},
+                      {"place", place_json(sources_, limit)}});
     }
     return json;
   }

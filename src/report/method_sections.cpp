@@ -79,6 +79,12 @@ class MethodSections {
       part.points.push_back(
           "Each boil is a batch of its own: measure, fill and mark its jars by themselves.");
     }
+    for (const plan::BoilMiss& miss : afternoon_.misses) {
+      part.points.push_back(fmt::format(
+          "Boil {} is outside a limit that the whole is inside of: it reaches {} %. See "
+          "the message; do not make it like this.",
+          miss.boil, (miss.value * 100).to_decimal(2)));
+    }
     uneven(part);
   }
 

@@ -136,7 +136,11 @@ TEST(Afternoon, HoldsTogetherForEveryFrameworkInEveryPan) {
       SCOPED_TRACE(basket.filename().string() + ", pan " + pan);
       const Planned planned(text_of(basket, kitchen_of(pan)));
       ASSERT_TRUE(planned.fits()) << planned.messages();
-      for (const std::string& code : planned.codes()) EXPECT_EQ(code, "pan-too-small");
+      // In a small pan there are many boils, and 5 g are much of each.
+      const bool small = std::string(pan).rfind("3 l", 0) == 0;
+      for (const std::string& code : planned.codes()) {
+        EXPECT_TRUE(code == "pan-too-small" || (small && code == "boil-misses-limit")) << code;
+      }
       check_boils(planned);
       check_timeline(planned);
       check_stop(planned);
