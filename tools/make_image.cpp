@@ -37,10 +37,8 @@ int main(int argc, char** argv) {
   auto library = maslin::read_library(sources, diagnostics);
   // The library's own frameworks are checked as if they were somebody's.
   library.program.library_frameworks = 0;
-  library.program.library_ingredients = 0;
   maslin::language::run_checks(library.program, diagnostics);
   library.program.library_frameworks = library.program.frameworks.size();
-  library.program.library_ingredients = library.program.ingredients.size();
   for (const maslin::Diagnostic& each : diagnostics.all()) {
     std::cerr << maslin::render_text(sources, each);
   }

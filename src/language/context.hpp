@@ -31,7 +31,12 @@ struct Context {
   Names& names;
   std::unordered_map<std::string, NamedValue>& lets;
   int let_depth = 0;
-  bool in_library = false;  // the file at hand is the standard library's
+  bool in_library = false;                  // the file at hand is the standard library's
+  std::vector<IngredientId> declared = {};  // ingredients, in the order of their declarations
+
+  bool is_library(Span span) const {
+    return sources.file(span.file).name().substr(0, 5) == "<std>";
+  }
 
   Diagnostic& report(Code code, Span span, std::string message, std::string label = {}) const {
     return diagnostics.report(code, span, std::move(message), std::move(label));

@@ -122,14 +122,14 @@ void describe(Archive& a, Unit& x) {
 }
 template <class Archive>
 void describe(Archive& a, Class& x) {
-  pass_all(a, x.name, x.also, x.parents, x.conditions, x.usually, x.documentation, x.span);
+  pass_all(a, x.name, x.also, x.parents, x.conditions, x.usually, x.span);
 }
 template <class Archive>
 void describe(Archive& a, Ingredient& x) {
   pass_all(a, x.name, x.also, x.parents, x.composition, x.ph, x.edible, x.density, x.piece,
            x.acidity, x.soluble_solids, x.total_solids, x.raw, x.boil_first, x.raw_reason,
-           x.allergens_stated, x.allergens, x.notes, x.sources, x.composition_origin,
-           x.documentation, x.span, x.composition_span);
+           x.allergens_stated, x.allergens, x.notes, x.sources, x.composition_origin, x.span,
+           x.composition_span);
 }
 template <class Archive>
 void describe(Archive& a, Target& x) {
@@ -167,12 +167,12 @@ void describe(Archive& a, Process& x) {
 template <class Archive>
 void describe(Archive& a, Route& x) {
   pass_all(a, x.name, x.place, x.as_of, x.floors, x.readings, x.refusals, x.processes, x.notes,
-           x.sources, x.documentation, x.span);
+           x.sources, x.span);
 }
 template <class Archive>
 void describe(Archive& a, Standard& x) {
   pass_all(a, x.name, x.place, x.as_of, x.reserved_name, x.limits, x.notes, x.sources,
-           x.documentation, x.span);
+           x.span);
 }
 template <class Archive>
 void describe(Archive& a, Uncomputed& x) {
@@ -203,13 +203,12 @@ template <class Archive>
 void describe(Archive& a, Framework& x) {
   pass_all(a, x.name, x.title, x.version, x.status, x.status_source, x.shares, x.additions,
            x.substitutions, x.limits, x.routes, x.variants, x.method, x.mature, x.best_within,
-           x.notes, x.sources, x.uncomputed, x.refines, x.documentation, x.span, x.produce_span,
-           x.poisoned);
+           x.notes, x.sources, x.uncomputed, x.refines, x.span, x.produce_span, x.poisoned);
 }
 template <class Archive>
 void describe(Archive& a, Program& x) {
   pass_all(a, x.units, x.classes, x.ingredients, x.frameworks, x.routes, x.standards, x.classes_of,
-           x.library_frameworks, x.library_ingredients, x.library_routes, x.library_standards);
+           x.library_frameworks, x.library_routes, x.library_standards);
 }
 
 template <class Archive, class T>

@@ -39,6 +39,10 @@ class NameTable {
   bool add(const std::string& name, Value value, Span span) {
     return entries_.try_emplace(name, Entry{value, span}).second;
   }
+  // What was known by this name is known by it no more.
+  void replace(const std::string& name, Value value, Span span) {
+    entries_.insert_or_assign(name, Entry{value, span});
+  }
   const Entry* find(const std::string& name) const {
     const auto found = entries_.find(name);
     return found == entries_.end() ? nullptr : &found->second;

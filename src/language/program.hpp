@@ -86,8 +86,7 @@ struct Class {
   std::vector<ClassId> parents;
   std::vector<Condition> conditions;
   IngredientId usually;  // what is meant when nothing of the class is at hand
-  std::string documentation;
-  Span span;  // of the name
+  Span span;             // of the name
 };
 
 enum class RawHazard : std::uint8_t { none_known, unpleasant, unsafe };
@@ -112,7 +111,6 @@ struct Ingredient {
   std::vector<std::string> notes;
   std::vector<std::string> sources;
   std::string composition_origin;
-  std::string documentation;
   Span span;  // of the name
   Span composition_span;
 };
@@ -218,7 +216,6 @@ struct Route {
   std::vector<Process> processes;
   std::vector<std::string> notes;
   std::vector<std::string> sources;
-  std::string documentation;
   Span span;  // of the name
 };
 
@@ -231,7 +228,6 @@ struct Standard {
   std::vector<Limit> limits;
   std::vector<std::string> notes;
   std::vector<std::string> sources;
-  std::string documentation;
   Span span;  // of the name
 };
 
@@ -277,7 +273,6 @@ struct Framework {
   std::vector<std::string> sources;
   std::vector<Uncomputed> uncomputed;
   FrameworkId refines;
-  std::string documentation;
   Span span;  // of the name
   Span produce_span;
   bool poisoned = false;  // something in it could not be understood, and was reported
@@ -353,11 +348,12 @@ struct Program {
   std::vector<Route> routes;
   std::vector<Standard> standards;
   std::vector<std::vector<bool>> classes_of;  // for each ingredient, whether it is of each class
-  // How many of the frameworks and ingredients are the library's: the build has checked those.
+  // How many of the frameworks are the library's: the build has checked those.
   std::size_t library_frameworks = 0;
-  std::size_t library_ingredients = 0;
   std::size_t library_routes = 0;
   std::size_t library_standards = 0;
+  // Those that the user's files declare, some of them in the place of the library's.
+  std::vector<IngredientId> own_ingredients;
 
   const Unit& operator[](UnitId id) const { return units[id.index]; }
   const Class& operator[](ClassId id) const { return classes[id.index]; }

@@ -26,20 +26,19 @@ class Resolver {
   explicit Resolver(Context& context)
       : context_(context),
         next_class_(context.program.classes.size()),
-        next_ingredient_(context.program.ingredients.size()),
         next_framework_(context.program.frameworks.size()),
         next_route_(context.program.routes.size()) {}
 
   void run(const std::deque<syntax::SyntaxTree>& trees) {
     const std::size_t classes = next_class_;
-    const std::size_t ingredients = next_ingredient_;
     const std::size_t frameworks = next_framework_;
     declare(trees);
     for (const auto& tree : trees) resolve_units(context_, syntax::root(tree));
     resolve_things(trees);
     // Most files declare neither: then the library's memberships stand as they are. A method asks
     // for them.
-    if (classes != next_class_ || ingredients != next_ingredient_) find_members(context_.program);
+    if (classes != next_class_ || !context_.declared.empty()) find_members(context_.program);
+    context_.program.own_ingredients = context_.declared;
     resolve_rest(trees);
     take_on_floors(context_.program, frameworks);
     check_unused_lets(context_);
@@ -64,7 +63,8 @@ class Resolver {
         if (item.is(Kind::class_declaration)) {
           resolve_class(context_, item, context_.program.classes[next_class_++]);
         } else if (item.is(Kind::ingredient)) {
-          resolve_ingredient(context_, item, context_.program.ingredients[next_ingredient_++]);
+          const IngredientId id = context_.declared[next_ingredient_++];
+          resolve_ingredient(context_, item, context_.program.ingredients[id.index]);
         }
       }
     }
@@ -106,7 +106,7 @@ class Resolver {
 
   Context& context_;
   std::size_t next_class_;
-  std::size_t next_ingredient_;
+  std::size_t next_ingredient_ = 0;  // of those declared
   std::size_t next_framework_;
   std::size_t next_route_;
 };
@@ -126,7 +126,6 @@ Resolved resolve_library(const Sources& sources, const std::deque<syntax::Syntax
   Resolved result;
   run(sources, library, result, diagnostics, true);
   result.program.library_frameworks = result.program.frameworks.size();
-  result.program.library_ingredients = result.program.ingredients.size();
   result.program.library_routes = result.program.routes.size();
   result.program.library_standards = result.program.standards.size();
   return result;
@@ -282,21 +281,6 @@ std::optional<Target> resolve_target(Context& context, View name, Wanted wanted)
   target.ingredient = thing->ingredient;
   target.span = name.span();
   return target;
-}
-
-std::string documentation_before(View file, View declaration) {
-  std::string text;
-  for (const View child : file) {
-    if (child.index() == declaration.index()) return text;
-    if (child.is(Kind::documentation)) {
-      std::string_view line = child.text().substr(2);
-      if (line.starts_with(" ")) line.remove_prefix(1);
-      text += (text.empty() ? "" : "\n") + std::string(line);
-    } else if (!child.is(Kind::newline) && !child.is(Kind::space)) {
-      text.clear();
-    }
-  }
-  return {};
 }
 
 void report_duplicate(Context& context, Code code, std::string_view what, const std::string& name,

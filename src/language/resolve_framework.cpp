@@ -480,7 +480,6 @@ void resolve_framework(Context& context, View declaration, Framework& result) {
       result.refines = parent->value;
     }
   }
-  result.documentation = documentation_before(syntax::root(declaration.tree()), declaration);
   FrameworkReader(context, result).read(declaration.child(Kind::framework_block));
 }
 

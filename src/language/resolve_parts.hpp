@@ -53,9 +53,6 @@ std::optional<Target> resolve_target(Context& context, syntax::View name, Wanted
 // The texts in quotes of a statement, after those that are there.
 void read_texts_into(syntax::View statement, std::vector<std::string>& texts);
 
-// The `##` lines that stand right before a declaration.
-std::string documentation_before(syntax::View file, syntax::View declaration);
-
 void report_duplicate(Context& context, Code code, std::string_view what, const std::string& name,
                       Span again, Span first,
                       std::string_view mend = "leave one out, or give it another name");

@@ -66,10 +66,6 @@ class RuleReader {
     const View as_of = declaration_.child(Kind::as_of);
     return as_of ? read_number(context_, number_child(as_of)) : std::nullopt;
   }
-  std::string documentation() const {
-    return documentation_before(syntax::root(declaration_.tree()), declaration_);
-  }
-
   std::vector<Limit> limits() const {
     std::vector<Limit> result;
     for_each(Kind::limit, [&](View statement) {
@@ -218,7 +214,6 @@ void resolve_route(Context& context, View declaration, Route& result) {
   const RuleReader reader(context, declaration);
   result.place = reader.place();
   result.as_of = reader.as_of();
-  result.documentation = reader.documentation();
   result.floors = reader.limits();
   result.notes = reader.texts(Kind::note);
   result.sources = reader.texts(Kind::source);
@@ -246,7 +241,6 @@ Standard resolve_standard(Context& context, View declaration) {
   result.span = name.span();
   result.place = reader.place();
   result.as_of = reader.as_of();
-  result.documentation = reader.documentation();
   result.limits = reader.limits();
   result.notes = reader.texts(Kind::note);
   result.sources = reader.texts(Kind::source);

@@ -11,10 +11,57 @@ namespace {
 using syntax::Kind;
 using syntax::View;
 
+void report_shadow(Context& context, const std::string& name, Span span, Span library,
+                   const char* why) {
+  context
+      .report(
+          Code::shadows_library, span,
+          fmt::format("from here on `{}` is this, not what the library knows by the name", name))
+      .with_because(library, "the library's")
+      .with_why(why)
+      .with_mend("give it another name if both are wanted");
+}
+
+// A user's ingredient may take a name of the library's.
 void add_thing(Context& context, const std::string& name, Thing thing, Span span) {
   if (context.names.things.add(name, thing, span)) return;
-  const Span first = context.names.things.find(name)->span;
+  const auto known = *context.names.things.find(name);
+  if (thing.ingredient.valid() && known.value.ingredient.valid() &&
+      context.is_library(known.span)) {
+    context.names.things.replace(name, thing, span);
+    // Another name of what was replaced already.
+    if (known.value.ingredient != thing.ingredient) {
+      report_shadow(context, name, span, known.span,
+                    "this name alone changes; the library's ingredient keeps its others");
+    }
+    return;
+  }
+  const Span first = known.span;
   report_duplicate(context, Code::duplicate, "the name", name, span, first);
+}
+
+// The ingredient a declaration makes. In the place of the library's own of that name, so that its
+// other names and the library's frameworks mean the user's from then on.
+IngredientId new_ingredient(Context& context, const std::string& name, Span span) {
+  Ingredient ingredient;
+  ingredient.name = name;
+  ingredient.span = span;
+  IngredientId id(context.program.ingredients.size());
+  const auto* known = context.names.things.find(name);
+  const bool replaces = !context.in_library && known != nullptr &&
+                        known->value.ingredient.valid() && context.is_library(known->span) &&
+                        context.program[known->value.ingredient].name == name;
+  if (replaces) {
+    id = known->value.ingredient;
+    report_shadow(context, name, span, known->span,
+                  "its figures count wherever the name stands, in frameworks of the library too");
+    ingredient.also = std::move(context.program.ingredients[id.index].also);
+    context.program.ingredients[id.index] = std::move(ingredient);
+  } else {
+    context.program.ingredients.push_back(std::move(ingredient));
+  }
+  context.declared.push_back(id);
+  return id;
 }
 
 std::vector<ClassId> parent_ids(Context& context, View declaration) {
@@ -227,10 +274,7 @@ void declare_things(Context& context, View file) {
       context.program.classes.back().name = normal_name(name);
       context.program.classes.back().span = name.span();
     } else {
-      thing.ingredient = IngredientId(context.program.ingredients.size());
-      context.program.ingredients.emplace_back();
-      context.program.ingredients.back().name = normal_name(name);
-      context.program.ingredients.back().span = name.span();
+      thing.ingredient = new_ingredient(context, normal_name(name), name.span());
     }
     add_thing(context, normal_name(name), thing, name.span());
     const View block = item.child(is_class ? Kind::class_block : Kind::ingredient_block);
@@ -245,9 +289,6 @@ void declare_things(Context& context, View file) {
 
 void resolve_class(Context& context, View declaration, Class& result) {
   result.parents = parent_ids(context, declaration);
-  if (!context.in_library) {
-    result.documentation = documentation_before(syntax::root(declaration.tree()), declaration);
-  }
   if (const View where = declaration.child(Kind::where)) {
     for (const View child : where) {
       if (!child.is(Kind::condition)) continue;

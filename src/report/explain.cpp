@@ -9,6 +9,7 @@
 #include "diagnostic/render.hpp"
 #include "language/membership.hpp"
 #include "plan/weights.hpp"
+#include "report/documentation.hpp"
 
 namespace maslin::report {
 namespace {
@@ -74,6 +75,10 @@ class Explainer {
     return fmt::format("{}:{}", file.name(), file.position(span.begin).line);
   }
 
+  void documentation(Span name) {
+    for (const std::string& each : documentation_of(sources_, name)) line("  {}", each);
+  }
+
   Explanation overview() {
     line("maslin explain NAME, where NAME is one of");
     row("a diagnostic", "the word in brackets behind a message, for example too-little");
@@ -125,6 +130,7 @@ class Explainer {
   void ingredient(IngredientId id) {
     const Ingredient& found = program_[id];
     line("{}: an ingredient ({})", found.name, place(found.span));
+    documentation(found.span);
     if (!found.also.empty()) row("also", joined(found.also));
     row("belongs to", classes_of(id));
     figure("pH", found.ph, false, "");
@@ -181,6 +187,7 @@ class Explainer {
   void of_class(ClassId id) {
     const Class& found = program_[id];
     line("{}: a class ({})", found.name, place(found.span));
+    documentation(found.span);
     std::vector<std::string> parents;
     for (const ClassId parent : found.parents) parents.push_back(program_[parent].name);
     if (!parents.empty()) row("is", joined(parents));
@@ -198,7 +205,7 @@ class Explainer {
 
   void framework(const Framework& found) {
     line("{}: a framework ({})", found.name, place(found.span));
-    if (!found.documentation.empty()) row("", found.documentation);
+    documentation(found.span);
     line("  produce:");
     for (const language::Share& share : found.shares) {
       row("  " + share.target.name, plan::range_text(share.range));

@@ -9,6 +9,7 @@
 #include "diagnostic/json.hpp"
 #include "diagnostic/render.hpp"
 #include "language/membership.hpp"
+#include "report/documentation.hpp"
 #include "report/json.hpp"
 
 namespace maslin::report {
@@ -103,7 +104,7 @@ class Describer {
     return {{"name", printable(found.name)},
             {"title", printable(found.title)},
             {"place", place_json(sources_, found.span)},
-            {"documentation", printable(found.documentation)},
+            {"documentation", printable(documentation_text(sources_, found.span))},
             {"shares", texts_json(shares)},
             {"additions", texts_json(additions)},
             {"substitutions", texts_json(substitutions)},

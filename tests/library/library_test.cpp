@@ -15,6 +15,7 @@
 #include "driver/session.hpp"
 #include "language/membership.hpp"
 #include "plan/make.hpp"
+#include "report/documentation.hpp"
 #include "support/golden_files.hpp"
 
 namespace maslin::test {
@@ -34,6 +35,7 @@ using science::Substance;
 class Library {
  public:
   Library() : session_(files_) { session_.compile(); }
+  const Sources& sources() const { return session_.sources(); }
   const Program& program() const { return session_.program(); }
   const Session& session() const { return session_; }
 
@@ -283,7 +285,7 @@ std::string file_name(const std::string& framework) {
 TEST(Library, FrameworksSayWhatTheyAre) {
   const std::regex squash("squash|winter squash|summer squash");
   for (const Framework& each : library().program().frameworks) {
-    EXPECT_FALSE(each.documentation.empty()) << each.name;
+    EXPECT_FALSE(report::documentation_of(library().sources(), each.span).empty()) << each.name;
     EXPECT_TRUE(each.version.is_positive()) << each.name;
     EXPECT_TRUE(each.status == language::Status::own ||
                 each.status == language::Status::traditional)

@@ -151,6 +151,50 @@ TEST(Corner, CreditAtItsCapWithCoarseScales) {
   }
 }
 
+// Two credits against one ratio, each counted as far as it goes: neither, one or both at their
+// caps.
+TEST(Corner, SeveralFullCreditsOnOneRatio) {
+  struct Case {
+    const char* raisin;
+    const char* honey;
+  };
+  for (const Case& each : {Case{"up to 90 %", "up to 90 %"}, Case{"up to 10 %", "up to 90 %"},
+                           Case{"up to 10 %", "up to 5 %"}}) {
+    const Planned planned(
+        fmt::format("framework one {{ produce {{ apple 100 % }}\n"
+                    "per kilogram {{ sugar 300 .. 320 g; raisin 80 g; honey 30 g }}\n"
+                    "substitute {{ raisin for sugar by sugars full {}\n"
+                    "honey for sugar by sugars full {} }} }}\n"
+                    "basket {{ apple 3 kg prepared; raisin 1 kg; honey 1 kg }}\n",
+                    each.raisin, each.honey) +
+        store_of("sugar 3 kg"));
+    ASSERT_TRUE(planned.fits()) << each.raisin << each.honey << planned.messages();
+    double wanted = planned.weight("sugar");
+    for (const auto& credit : planned.draft().credits) wanted += credit.to_double();
+    EXPECT_GE(wanted, 0.3 * planned.total() - 5) << each.raisin << each.honey;
+    EXPECT_LE(wanted, 0.32 * planned.total() + 5) << each.raisin << each.honey;
+    ASSERT_EQ(planned.draft().credits.size(), 2U);
+    EXPECT_GT(planned.draft().credits[0].to_double(), 0);
+    EXPECT_GT(planned.draft().credits[1].to_double(), 0);
+    EXPECT_TRUE(plan::verify(planned.program(), planned.draft()).ok());
+  }
+}
+
+// Bought in whole packs: as many as the weight takes as in the shop, and paid for whole.
+TEST(Corner, WholePacks) {
+  const Planned planned(
+      "framework one { produce { apple 60 %; onion 40 % }\nper kilogram { vinegar 400 ml } }\n"
+      "basket { apple 3 kg prepared; onion to buy, packs of 750 g, at 2 per kg }\n" +
+          store_of("cider vinegar 3 l, 5 % acidity"),
+      prepared_aim(3000));
+  ASSERT_TRUE(planned.fits()) << planned.messages();
+  EXPECT_NEAR(planned.weight("onion"), 1200, 5);
+  // 1.2 kg of what 90 % is left of are 1333 g as in the shop: two packs, 1.5 kg, 3.00.
+  const std::string sheet = planned.sheet();
+  EXPECT_NE(sheet.find("2 of 750 g"), std::string::npos) << sheet;
+  EXPECT_NE(sheet.find("3.00"), std::string::npos) << sheet;
+}
+
 // What is in the store ends inside a step of the scales.
 TEST(Corner, StoreThatEndsInsideAStep) {
   const Planned planned(

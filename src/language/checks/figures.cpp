@@ -101,8 +101,8 @@ void figures(const Program& program, const Framework& framework, Diagnostics& di
 void compositions(const Program& program, Diagnostics& diagnostics) {
   // Tables round and measure by different methods; a few grams over are no mistake.
   const Rational most(Rational::Wide{103}, Rational::Wide{100});
-  for (std::size_t i = program.library_ingredients; i < program.ingredients.size(); ++i) {
-    const Ingredient& ingredient = program.ingredients[i];
+  for (const IngredientId id : program.own_ingredients) {
+    const Ingredient& ingredient = program[id];
     const Rational least = science::total(ingredient.composition).low;
     if (least <= most) continue;
     diagnostics
