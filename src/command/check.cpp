@@ -36,7 +36,7 @@ std::vector<report::Proved> prove_all(const language::Program& program, Diagnost
   std::vector<report::Proved> result;
   for (std::size_t i = program.library_frameworks; i < program.frameworks.size(); ++i) {
     const language::Framework& framework = program.frameworks[i];
-    if (framework.poisoned || framework.refines.valid() || framework.shares.empty()) continue;
+    if (framework.poisoned || framework.shares.empty()) continue;
     prove::Proof proof = prove::prove(program, framework);
     const auto mends = proof.verdict == prove::Verdict::breaks
                            ? prove::find_mends(program, framework, proof)

@@ -83,14 +83,6 @@ std::optional<plan::Task> make_task(Session& session, const PlanOptions& options
     good = good && jars;
     if (jars) task.jars = std::move(*jars);
   }
-  if (good && program[task.framework].refines.valid()) {
-    diagnostics
-        .report(Code::not_computed, program[task.framework].span,
-                fmt::format("`{}` refines another framework, and that cannot be planned yet",
-                            program[task.framework].name))
-        .with_mend("plan with the framework it refines, or write its shares out in full");
-    return std::nullopt;
-  }
   return good ? std::optional(task) : std::nullopt;
 }
 

@@ -136,9 +136,8 @@ bool is_computed(const Limit& limit) {
 }
 
 bool says_how_far(const Framework& framework) {
-  return std::any_of(framework.limits.begin(), framework.limits.end(), [](const Limit& limit) {
-    return is_linear(limit) && is_of_finished(limit);
-  });
+  return std::any_of(framework.limits.begin(), framework.limits.end(),
+                     [](const Limit& limit) { return is_linear(limit) && is_of_finished(limit); });
 }
 
 science::Composition composition_of(const Program& program, const Stuff& stuff) {

@@ -171,8 +171,7 @@ void describe(Archive& a, Route& x) {
 }
 template <class Archive>
 void describe(Archive& a, Standard& x) {
-  pass_all(a, x.name, x.place, x.as_of, x.reserved_name, x.limits, x.notes, x.sources,
-           x.span);
+  pass_all(a, x.name, x.place, x.as_of, x.reserved_name, x.limits, x.notes, x.sources, x.span);
 }
 template <class Archive>
 void describe(Archive& a, Uncomputed& x) {

@@ -70,7 +70,45 @@ class Resolver {
     }
   }
 
+  // A framework after the one it refines, in whatever order they are written.
+  void resolve_frameworks(const std::deque<syntax::SyntaxTree>& trees) {
+    auto& frameworks = context_.program.frameworks;
+    const std::size_t first = next_framework_;
+    std::vector<View> open;
+    for (const syntax::SyntaxTree& tree : trees) {
+      for (const View item : syntax::root(tree)) {
+        if (item.is(Kind::framework)) open.push_back(item);
+      }
+    }
+    for (std::size_t i = 0; i < open.size(); ++i) {
+      find_parent(context_, open[i], frameworks[first + i]);
+    }
+    std::vector<bool> resolved(open.size(), false);
+    const auto is_ready = [&](FrameworkId parent) {
+      return !parent.valid() || parent.index < first || resolved[parent.index - first];
+    };
+    for (bool more = true; more;) {
+      more = false;
+      for (std::size_t i = 0; i < open.size(); ++i) {
+        if (resolved[i] || !is_ready(frameworks[first + i].refines)) continue;
+        resolve_framework(context_, open[i], frameworks[first + i]);
+        resolved[i] = true;
+        more = true;
+      }
+    }
+    for (std::size_t i = 0; i < open.size(); ++i) {
+      if (resolved[i]) continue;
+      Framework& framework = frameworks[first + i];
+      context_
+          .report(Code::refines_itself, framework.span,
+                  fmt::format("following `refines` from `{}` leads in a circle", framework.name))
+          .with_mend("let one of them stand by itself");
+      framework.poisoned = true;
+    }
+  }
+
   void resolve_rest(const std::deque<syntax::SyntaxTree>& trees) {
+    resolve_frameworks(trees);
     for (const syntax::SyntaxTree& tree : trees) {
       for (const View item : syntax::root(tree)) resolve_item(item);
     }
@@ -79,9 +117,6 @@ class Resolver {
   void resolve_item(View item) {
     Program& program = context_.program;
     switch (item.kind()) {
-      case Kind::framework:
-        resolve_framework(context_, item, program.frameworks[next_framework_++]);
-        break;
       case Kind::basket:
         program.baskets.emplace_back();
         resolve_basket(context_, item, program.baskets.back());

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "language/refine.hpp"
 #include "language/resolve_parts.hpp"
 #include "language/taste.hpp"
 #include "language/values.hpp"
@@ -292,17 +293,27 @@ class FrameworkReader {
 
   void read(View block) {
     report_repeats(block);
+    // By value: the list of frameworks is where this one stands as well.
+    std::optional<Framework> parent;
+    if (result_.refines.valid()) {
+      parent = context_.program[result_.refines];
+      begin_child(*parent, result_);
+    }
     for (const View statement : block) read_simple(statement);
     for (const View statement : block) {
       if (statement.is(Kind::per_kilogram)) each(statement, Kind::addition_block);
     }
+    if (parent && !narrow_parent(context_, *parent, result_)) result_.poisoned = true;
     for (const View statement : block) {
       if (statement.is(Kind::substitute)) each(statement, Kind::substitute_block);
       if (statement.is(Kind::taste)) each(statement, Kind::taste_block);
     }
     for (const View statement : block) {
-      if (statement.is(Kind::method)) read_steps(statement);
+      if (!statement.is(Kind::method)) continue;
+      if (parent) result_.method = {};
+      read_steps(statement);
     }
+    if (parent && !check_child(context_, *parent, result_)) result_.poisoned = true;
   }
 
  private:
@@ -369,9 +380,8 @@ class FrameworkReader {
   }
 
   void read_steps(View statement) {
-    // A child's steps name slots of its parent, and children are not planned yet. Where a slot was
-    // not understood nobody knows what it is called; that was told.
-    if (result_.refines.valid() || result_.poisoned) {
+    // Where a slot was not understood nobody knows what it is called; that was told.
+    if (result_.poisoned) {
       check_part_names(context_, statement);
     } else if (!read_method(context_, statement, result_)) {
       result_.poisoned = true;
@@ -469,17 +479,20 @@ void declare_frameworks(Context& context, View file) {
   }
 }
 
-void resolve_framework(Context& context, View declaration, Framework& result) {
-  if (const View refines = declaration.child(Kind::refines)) {
-    const View name = refines.child(Kind::name);
-    const auto* parent = context.names.frameworks.find(normal_name(name));
-    if (parent == nullptr) {
-      report_unknown_framework(context, name);
-      result.poisoned = true;
-    } else {
-      result.refines = parent->value;
-    }
+void find_parent(Context& context, View declaration, Framework& result) {
+  const View refines = declaration.child(Kind::refines);
+  if (!refines) return;
+  const View name = refines.child(Kind::name);
+  const auto* parent = context.names.frameworks.find(normal_name(name));
+  if (parent == nullptr) {
+    report_unknown_framework(context, name);
+    result.poisoned = true;
+  } else {
+    result.refines = parent->value;
   }
+}
+
+void resolve_framework(Context& context, View declaration, Framework& result) {
   FrameworkReader(context, result).read(declaration.child(Kind::framework_block));
 }
 

@@ -18,6 +18,8 @@ void declare_lets(Context& context, syntax::View file);
 
 void resolve_class(Context& context, syntax::View declaration, Class& result);
 void resolve_ingredient(Context& context, syntax::View declaration, Ingredient& result);
+// Before any framework is resolved: a child comes after its parent.
+void find_parent(Context& context, syntax::View declaration, Framework& result);
 void resolve_framework(Context& context, syntax::View declaration, Framework& result);
 void resolve_basket(Context& context, syntax::View declaration, Basket& result);
 void resolve_kitchen(Context& context, syntax::View declaration, Kitchen& result);

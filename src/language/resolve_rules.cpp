@@ -281,6 +281,10 @@ void take_on_floors(Program& program, std::size_t first_framework) {
   for (std::size_t i = first_framework; i < program.frameworks.size(); ++i) {
     Framework& framework = program.frameworks[i];
     for (const RouteClaim& claim : framework.routes) {
+      const bool inherited =
+          std::any_of(framework.limits.begin(), framework.limits.end(),
+                      [&](const Limit& limit) { return limit.route == claim.route; });
+      if (inherited) continue;
       for (Limit floor : program[claim.route].floors) {
         floor.route = claim.route;
         floor.claim = claim.span;

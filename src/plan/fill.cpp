@@ -34,6 +34,7 @@ Aim aim_to_fill(const language::Program& program, const Task& task) {
   const Rational wanted = room_in(program[task.framework], task.jars).in_base();
   Task trial = task;
   trial.aim = Aim{};
+  trial.jars.clear();  // volumes do not depend on them, and a mend sought for them would ask here
   // Volume goes by the weight of the batch as long as the mix stays the same; twice is near enough.
   constexpr int tries = 4;
   for (int i = 0; i < tries; ++i) {

@@ -9,6 +9,7 @@
 
 #include "language/amounts.hpp"
 #include "plan/attempt.hpp"
+#include "plan/fill.hpp"
 #include "plan/line_text.hpp"
 #include "plan/weights.hpp"
 #include "plan/worth_buying.hpp"
@@ -79,6 +80,13 @@ class MendFinder {
     return attempt_plan(grounding(), task).plan;
   }
 
+  // With more at hand the mix may change, and with it what the jars that were asked for take.
+  Task followed() const {
+    Task task = task_;
+    if (!task.jars.empty()) task.aim = aim_to_fill(changed_, task);
+    return task;
+  }
+
   Line& line_at(blend::LineReference reference) {
     return reference.in_store ? changed_.kitchens[task_.kitchen.index].store[reference.index]
                               : changed_.baskets[task_.basket.index].lines[reference.index];
@@ -127,7 +135,7 @@ class MendFinder {
       for (const More& each : more) {
         add_to_line(each, tools_.scale_step * Rational(steps), mend);
       }
-      const bool works = attempt(task_).has_value();
+      const bool works = attempt(followed()).has_value();
       restore();
       if (!works) continue;
       mends_.push_back(std::move(mend));
@@ -240,7 +248,7 @@ class MendFinder {
       changed_.baskets[task_.basket.index].lines.push_back(line_to_buy(id));
     }
     const bool good = check_grounding(grounding(), unheard_);
-    const Attempt tried = good ? attempt_plan(grounding(), task_) : Attempt{};
+    const Attempt tried = good ? attempt_plan(grounding(), followed()) : Attempt{};
     restore();
     if (!good || tried.outcome == Outcome::misfit || tried.outcome == Outcome::nothing)
       return false;
@@ -346,6 +354,11 @@ class MendFinder {
       mend.asked = task_.aim.weight - smaller_batch.aim.weight;
       mend.text = fmt::format("make no more than {} of {}", weight_text(smaller_batch.aim.weight),
                               finished ? "finished product" : "prepared produce");
+      if (!task_.jars.empty()) {
+        mend.text += fmt::format(", with `--aim \"{} {}\"` instead of `--fill`",
+                                 weight_text(smaller_batch.aim.weight),
+                                 finished ? "finished" : "prepared");
+      }
       mends_.push_back(std::move(mend));
       return;
     }

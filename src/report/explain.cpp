@@ -10,6 +10,7 @@
 #include "language/membership.hpp"
 #include "plan/weights.hpp"
 #include "report/documentation.hpp"
+#include "report/keeping.hpp"
 
 namespace maslin::report {
 namespace {
@@ -53,6 +54,11 @@ class Explainer {
       framework(program_[found->value]);
       return {true, std::move(out_)};
     }
+    if (const auto* found = names_.routes.find(name)) {
+      route(program_[found->value]);
+      return {true, std::move(out_)};
+    }
+    if (standards(name)) return {true, std::move(out_)};
     if (const auto* found = names_.units.find(name)) {
       unit(program_[found->value]);
       return {true, std::move(out_)};
@@ -79,6 +85,53 @@ class Explainer {
     for (const std::string& each : documentation_of(sources_, name)) line("  {}", each);
   }
 
+  std::string dated(const std::string& place, const std::optional<Rational>& as_of) const {
+    return place + (as_of ? (place.empty() ? "as of " : ", as of ") + as_of->to_decimal(0) : "");
+  }
+
+  void route(const language::Route& route) {
+    line("{}: a keeping route ({})", route.name, place(route.span));
+    documentation(route.span);
+    if (const std::string where = dated(route.place, route.as_of); !where.empty()) {
+      row("rules of", where);
+    }
+    for (const language::Limit& floor : route.floors) {
+      row("floor", std::string(sources_.text(floor.span)));
+    }
+    for (const language::ToRead& reading : route.readings) {
+      row("to be read", reading_text(reading));
+    }
+    for (const language::Refusal& refusal : route.refusals) {
+      std::vector<std::string> names;
+      for (const language::Target& target : refusal.targets) names.push_back(target.name);
+      row("does not take", joined(names) + ": " + refusal.because);
+    }
+    for (const language::Process& process : route.processes) {
+      row("table", std::string(sources_.text(process.span)));
+    }
+    for (const std::string& note : route.notes) row("note", note);
+    for (const std::string& source : route.sources) row("source", source);
+  }
+
+  // One name may have a standard in each of several places.
+  bool standards(const std::string& name) {
+    bool found = false;
+    for (const language::Standard& each : program_.standards) {
+      if (each.name != name) continue;
+      found = true;
+      line("{}: a standard ({})", each.name, place(each.span));
+      documentation(each.span);
+      row("law of", dated(each.place, each.as_of));
+      if (!each.reserved_name.empty()) row("reserves", "the name " + each.reserved_name);
+      for (const language::Limit& limit : each.limits) {
+        row("asks", std::string(sources_.text(limit.span)));
+      }
+      for (const std::string& note : each.notes) row("note", note);
+      for (const std::string& source : each.sources) row("source", source);
+    }
+    return found;
+  }
+
   Explanation overview() {
     line("maslin explain NAME, where NAME is one of");
     row("a diagnostic", "the word in brackets behind a message, for example too-little");
@@ -87,6 +140,9 @@ class Explainer {
     row("a class", fmt::format("one of {}: `maslin explain classes`", program_.classes.size()));
     row("a framework",
         fmt::format("one of {}: `maslin explain frameworks`", program_.frameworks.size()));
+    row("a route", fmt::format("one of {}: `maslin explain routes`", program_.routes.size()));
+    row("a standard",
+        fmt::format("one of {}: `maslin explain standards`", program_.standards.size()));
     row("a unit", "for example tsp: `maslin explain units`");
     row("codes", "all diagnostics; `composition`: the substances a composition may list");
     return {true, std::move(out_)};
@@ -100,6 +156,12 @@ class Explainer {
       for (const Class& each : program_.classes) all.push_back(each.name);
     } else if (name == "frameworks") {
       for (const Framework& each : program_.frameworks) all.push_back(each.name);
+    } else if (name == "routes") {
+      for (const language::Route& each : program_.routes) all.push_back(each.name);
+    } else if (name == "standards") {
+      for (const language::Standard& each : program_.standards) {
+        all.push_back(fmt::format("{} in {}", each.name, each.place));
+      }
     } else if (name == "units") {
       for (const language::Unit& each : program_.units) all.push_back(each.name);
     } else if (name == "composition") {

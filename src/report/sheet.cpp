@@ -12,6 +12,7 @@
 #include "plan/weights.hpp"
 #include "report/cautions.hpp"
 #include "report/draw.hpp"
+#include "report/keeping.hpp"
 #include "report/measure.hpp"
 #include "report/method_sections.hpp"
 #include "report/purchase.hpp"
@@ -406,23 +407,10 @@ class SheetMaker {
                                         file.name(), file.position(limit.span.begin).line));
     }
     if (kitchen_ != nullptr) add(kitchen_->uncomputed);
-    part.points.push_back("pH and water activity: neither predicted nor measured");
+    part.points.push_back("nothing was measured: pH and water activity are worked out from tables");
   }
 
-  void keeping() {
-    Section& part = section("Keeping", Topic::keeping);
-    part.paragraphs.push_back(
-        "Keep it cold. No keeping route was worked out and no reading was taken, so nothing here "
-        "says that it may stand on a shelf.");
-    if (framework_.mature) {
-      part.points.push_back(
-          fmt::format("the author lets it mature {}", duration_text(framework_.mature->low)));
-    }
-    if (framework_.best_within) {
-      part.points.push_back(fmt::format("the author's own claim, not checked: best within {}",
-                                        duration_text(framework_.best_within->high)));
-    }
-  }
+  void keeping() { sheet_.sections.push_back(keeping_section(program_, verified_)); }
 
   void cautions() {
     Section& part = section("Cautions", Topic::cautions);

@@ -62,7 +62,8 @@ GoldenCase mended(GoldenCase golden, const Json& fix) {
 
 GoldenCase aimed(GoldenCase golden, const std::string& aim) {
   std::string command = command_of(golden);
-  const std::size_t at = command.find(" --aim");
+  // The aim stands instead of the one before, or instead of the jars to fill.
+  const std::size_t at = std::min(command.find(" --aim"), command.find(" --fill"));
   if (at != std::string::npos) command.resize(at);
   golden.replace("command", command + " --aim \"" + aim + "\"\n");
   return golden;

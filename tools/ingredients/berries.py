@@ -72,8 +72,9 @@ ingredient(
 ingredient(
     "soft_fruit", "white currant", "soft fruit",
     "white currants, whitecurrant, whitecurrants, groseille blanche, groseilles blanches, weiße "
-    "Johannisbeere, weiße Johannisbeeren", "whitecurrant", acid=("citric acid", "2.15", "2.15"),
-    sources=[BLYTH], notes=["Acids of currants, counted as citric. " + NO_PH])
+    "Johannisbeere, weiße Johannisbeeren", "whitecurrant", pH=[("2.9", "3.4", "from memory, as its red form")],
+    acid=("citric acid", "2.15", "2.15"), sources=[BLYTH],
+    notes=["Acids of currants, counted as citric."])
 
 ingredient(
     "soft_fruit", "cranberry", "soft fruit",

@@ -25,8 +25,8 @@ void run_checks(const Program& program, Diagnostics& diagnostics) {
   checks::compositions(program, diagnostics);
   for (std::size_t i = program.library_frameworks; i < program.frameworks.size(); ++i) {
     const Framework& framework = program.frameworks[i];
-    // A child leaves to its parent what it does not say; a broken one was reported already.
-    if (framework.poisoned || framework.refines.valid()) continue;
+    // A broken one was reported already.
+    if (framework.poisoned) continue;
     if (framework.shares.empty()) {
       diagnostics
           .report(Code::no_produce, framework.span,

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: Apache-2.0
+// What is known of how the batch keeps: figures worked out, the lines they are held against, what
+// has to be read, and whom to ask. Never that it keeps.
+#pragma once
+
+#include "language/program.hpp"
+#include "plan/verify.hpp"
+#include "report/sheet.hpp"
+
+namespace maslin::report {
+
+Section keeping_section(const language::Program& program, const plan::VerifiedPlan& plan);
+
+// "pH at most 4", "filling temperature at least 85 °C", "seal".
+std::string reading_text(const language::ToRead& reading);
+
+}  // namespace maslin::report
