@@ -119,7 +119,8 @@ Solved solve_boiled(const Grounding& grounding, const Setting& setting) {
   if (!std::any_of(limits.begin(), limits.end(), is_curved) || !fits(last)) return last;
   if (auto settled = settle(grounding, setting, last)) return std::move(*settled);
   if (!last.blend.evaporated) return last;
-  return solve_boiled_less(grounding, last.setting, std::move(last));
+  const Setting setting_before = last.setting;
+  return solve_boiled_less(grounding, setting_before, std::move(last));
 }
 
 }  // namespace

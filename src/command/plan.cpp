@@ -41,6 +41,7 @@ std::optional<std::size_t> choose(const List& list, std::size_t first, const std
                        : count == 0    ? fmt::format("these files declare no {}", what)
                                        : fmt::format("these files declare {} {}s", count, what));
   std::vector<std::string_view> known;
+  known.reserve(list.size());
   for (const auto& each : list) known.push_back(each.name);
   const auto near = language::nearest(wanted, known, 1);
   if (!near.empty()) {

@@ -102,13 +102,14 @@ bool lay_over(Context& context, const std::vector<Slot>& parent, std::vector<Slo
 
 // A spice that no step of the parent's names goes in with what is added last.
 void add_to_method(Method& method, const Target& target, std::size_t index) {
-  for (auto stage = method.stages.rbegin(); stage != method.stages.rend(); ++stage) {
-    for (auto step = stage->steps.rbegin(); step != stage->steps.rend(); ++step) {
-      if (step->kind != StepKind::add) continue;
-      step->parts.push_back({target.name, {{SlotKind::addition, index}}, 1, false, target.span});
-      return;
+  Step* last = nullptr;
+  for (Stage& stage : method.stages) {
+    for (Step& step : stage.steps) {
+      if (step.kind == StepKind::add) last = &step;
     }
   }
+  if (last == nullptr) return;
+  last->parts.push_back({target.name, {{SlotKind::addition, index}}, 1, false, target.span});
 }
 
 Duration heated(const Method& method) {

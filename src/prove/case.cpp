@@ -50,9 +50,8 @@ const Substitution* full_credit(const Case& given, std::size_t addition) {
 class Answers {
  public:
   explicit Answers(const Case& given) {
-    const auto& additions = given.framework.additions;
-    for (std::size_t i = 0; i < additions.size(); ++i) {
-      places_.push_back(additions[i].range.is_exact() ? none : count_++);
+    for (const Addition& addition : given.framework.additions) {
+      places_.push_back(addition.range.is_exact() ? none : count_++);
     }
     if (says_how_far(given.framework)) boiled_off_ = count_++;
   }
