@@ -12,6 +12,13 @@ constexpr double margin = 0.5;  // mm, so that no stroke is cut off
 constexpr double height = 17;
 constexpr double edge = 8;  // where the spoon lies
 
+constexpr double room_for_words = 32;  // beside the mark for the start
+
+// Words stand before a mark in the far half, else behind it.
+double width_of(double start) {
+  return start + 2 * margin + (start > longest_strip / 2.0 ? 0 : room_for_words);
+}
+
 std::string millimetres(const Length& length) { return length.in_base().to_decimal(0) + " mm"; }
 
 // The start may stand so near the stop that their words would meet: one goes above, one below.
@@ -36,15 +43,18 @@ std::optional<Element> depth_strip(const DepthStrip& depths, const std::string& 
   Element svg = drawing_in({id, "Depths to mark on a wooden spoon",
                             fmt::format("start at {}, stop at {}, from the bottom of the pan",
                                         millimetres(depths.start), millimetres(depths.stop)),
-                            longest_strip + 2 * margin, height});
+                            width_of(start), height});
   svg.add(line_between(margin, edge, margin + start, edge, 0.4));
   for (int tick = 0; tick <= static_cast<int>(start); tick += 10) {
     svg.add(line_between(margin + tick, edge, margin + tick, edge + 2, 0.2));
   }
   svg.add(line_between(margin, edge - 4, margin, edge + 4, 0.5));
-  svg.add(
-      letters_at(margin, edge + 8, Anchor::start,
-                 from.is_zero() ? "tip of the spoon" : from.to_decimal(0) + " mm from the tip"));
+  if (from.is_zero()) {
+    svg.add(letters_at(margin + 1, edge + 8, Anchor::start, "tip"));
+  } else {
+    svg.add(
+        letters_at(margin + 1, edge - 4, Anchor::start, from.to_decimal(0) + " mm from the tip"));
+  }
   add_mark(svg, margin + stop, edge + 8.5, edge + 8, "stop " + millimetres(depths.stop));
   add_mark(svg, margin + start, edge - 8, edge - 4, "start " + millimetres(depths.start));
   return svg;

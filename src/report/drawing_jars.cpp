@@ -11,7 +11,7 @@
 namespace maslin::report {
 namespace {
 
-constexpr double widest = 120;         // mm, of a row
+constexpr double widest = 90;          // mm, of a row
 constexpr double tallest = 14;         // mm, of a jar
 constexpr double least_group = 32;     // mm, room for the words under a size
 constexpr int most_drawn = 40;         // of one size

@@ -18,11 +18,12 @@ struct ShareBar {
   std::optional<Rational> preferred;
 };
 
+// Of one boil.
 struct BoilingDown {
   IngoingMass ingoing;
   FinishedMass stop;
   std::optional<Range<FinishedMass>> window;  // within which the limits hold
-  std::optional<Range<Duration>> time;        // from boiling to the stop
+  std::optional<Range<Duration>> time;        // from all at the boil to the stop
 };
 
 // Jars of one size that are filled alike.

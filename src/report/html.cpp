@@ -12,28 +12,11 @@
 #include "report/drawing_shares.hpp"
 #include "report/layout.hpp"
 #include "report/markup.hpp"
+#include "report/method_list.hpp"
 #include "report/table.hpp"
 
 namespace maslin::report {
 namespace {
-
-// A number stays beside its unit where a line is broken.
-std::string unbroken(std::string_view text) {
-  constexpr std::string_view hard_blank = "\u00A0";
-  std::string result;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    const bool after_number = i > 0 && text[i - 1] >= '0' && text[i - 1] <= '9';
-    const std::string_view rest = text.substr(i);
-    const bool before_unit = rest.starts_with(" %") || rest.starts_with(" g") ||
-                             rest.starts_with(" kg") || rest.starts_with(" ml");
-    if (after_number && before_unit) {
-      result += hard_blank;
-    } else {
-      result += text[i];
-    }
-  }
-  return result;
-}
 
 // As the name of a window, where a long one is of no use.
 std::string shortened(std::string_view title) {
@@ -59,9 +42,10 @@ class Page {
     Element main("main");
     main.add(header);
     add_part(main, "work", Place::work);
+    add_part(main, "method", Place::method);
     add_part(main, "checks", Place::checks);
     add_part(main, "margin", Place::margin);
-    if (sheet_.depth) add_depth(main);
+    add_figures(main);
     add_part(main, "small", Place::small_print);
     return html_page(shortened(title), embedded::style_sheets().front().text,
                      Element("body").with("class", layout_.type).add(main));
@@ -77,26 +61,31 @@ class Page {
       part.add(section(sheet_.sections[i]));
       any = true;
     }
-    if (place == Place::work && sheet_.jars) {
-      part.add(figure(jar_row(*sheet_.jars, "jars"), "The jars to fill"));
-      any = true;
-    }
     if (any) main.add(part);
   }
 
   Element section(const Section& section) {
     Element element("section");
-    if (section.topic == Topic::boiling_down) element.with("class", "boiling");
+    const bool boiling = section.topic == layout_.boiling && sheet_.boiling_down;
+    if (boiling) element.with("class", "boiling");
     element.add(Element("h2").say(section.title));
     for (const std::string& paragraph : section.paragraphs) {
       element.add(Element("p").say(unbroken(paragraph)));
     }
-    if (section.topic == Topic::boiling_down && sheet_.boiling_down) {
-      element.add(draw_boiling(*sheet_.boiling_down, "boiling"));
+    if (boiling) element.add(draw_boiling(*sheet_.boiling_down, "boiling"));
+    if (section.topic == Topic::method) {
+      element.add(method_steps(section.table));
+    } else if (!section.table.rows.empty()) {
+      element.add(table(section));
     }
-    if (!section.table.rows.empty()) element.add(table(section));
-    if (!section.points.empty()) element.add(list(section.points));
+    if (!section.points.empty()) element.add(list(points_on_page(section)));
     return element;
+  }
+
+  static std::vector<std::string> points_on_page(const Section& section) {
+    std::vector<std::string> points = section.points;
+    if (!section.last_in_brief.empty()) points.back() = section.last_in_brief;
+    return points;
   }
 
   static Element list(const std::vector<std::string>& points) {
@@ -109,11 +98,19 @@ class Page {
     return Element("figure").add(drawing).add(Element("figcaption").say(caption));
   }
 
+  void add_figures(Element& main) const {
+    if (!sheet_.depth && !sheet_.jars) return;
+    Element part = Element("div").with("class", "figures");
+    if (sheet_.jars) part.add(figure(jar_row(*sheet_.jars, "jars"), "The jars to fill"));
+    if (sheet_.depth) add_depth(part);
+    main.add(part);
+  }
+
   // Only its true size makes the strip of use, so the page says how to find out.
-  void add_depth(Element& main) const {
+  void add_depth(Element& part) const {
     const auto strip = depth_strip(*sheet_.depth, "depth");
     if (!strip) return;
-    main.add(
+    part.add(
         figure(*strip,
                "Lay a wooden spoon along the line and mark both depths. The small strokes must be "
                "10 mm apart on paper: print at 100 %.")
@@ -138,7 +135,11 @@ class Page {
     Element body("tbody");
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
       Element row("tr");
-      for (const std::size_t column : columns) row.add(cell(table, i, column));
+      for (std::size_t at = 0; at < columns.size();) {
+        const std::size_t over = columns_run_over(table, i, columns, at);
+        row.add(cell(table, i, columns[at], over));
+        at += over;
+      }
       if (bars) row.add(Element("td").add(bar(i)));
       body.add(row);
     }
@@ -170,13 +171,14 @@ class Page {
     return cell.say(table.heads[column]);
   }
 
-  static Element cell(const Table& table, std::size_t row, std::size_t column) {
+  static Element cell(const Table& table, std::size_t row, std::size_t column, std::size_t over) {
     const std::string& text = table.rows[row][column];
     if (text == blank) return Element("td").with("class", "by-hand box");
-    if (column == 0) return Element("th").with("scope", "row").say(unbroken(text));
-    Element cell("td");
+    const bool heads_row = column == 0 && !text.empty();
+    Element cell = heads_row ? Element("th").with("scope", "row") : Element("td");
+    if (over > 1) cell.with("colspan", std::to_string(over));
     const std::string kind = class_of(table, column);
-    if (!kind.empty()) cell.with("class", kind);
+    if (!heads_row && over == 1 && !kind.empty()) cell.with("class", kind);
     return cell.say(unbroken(text));
   }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 namespace maslin::report {
 namespace {
@@ -16,6 +17,7 @@ struct TypeScale {
   double size_at(Place place) const {
     switch (place) {
       case Place::work:
+      case Place::method:
         return work;
       case Place::checks:
         return checks;
@@ -40,15 +42,18 @@ constexpr double narrow_column = 66;
 constexpr double foot_column = 61;
 constexpr int foot_columns = 3;
 constexpr double header_height = 11;
-constexpr double strip_height = 23;
-constexpr double jars_height = 24;
+constexpr double figures_height = 26;
+constexpr double method_column = 94;
+constexpr int method_columns = 2;
 constexpr double boiling_height = 31;
 
 constexpr double millimetres_a_point = 0.3528;
 constexpr double letter_width = 0.48;  // of the size, on an average
 constexpr double line_height = 1.16;
+constexpr double weight_line_height = 1.3;
 
 double width_at(Place place) {
+  if (place == Place::method) return method_column;
   if (place == Place::margin) return narrow_column;
   return place == Place::small_print ? foot_column : wide_column;
 }
@@ -56,6 +61,13 @@ double width_at(Place place) {
 std::size_t letters_of(std::string_view text) {
   return static_cast<std::size_t>(
       std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+}
+
+// Where it is said when to stop, else where boiling down is spoken of at all.
+Topic boiling_topic(const Sheet& sheet) {
+  const bool any = std::any_of(sheet.sections.begin(), sheet.sections.end(),
+                               [](const Section& each) { return each.topic == Topic::stop; });
+  return any ? Topic::stop : Topic::boiling_down;
 }
 
 class Estimate {
@@ -66,13 +78,37 @@ class Estimate {
     const double size = type_.size_at(place) * millimetres_a_point;
     double height = size * (place == Place::small_print ? 1.3 : 1.2) + 1.6;
     for (const std::string& each : section.paragraphs) height += text(each, place);
-    for (const std::string& each : section.points) height += text(each, place);
+    for (std::size_t i = 0; i < section.points.size(); ++i) {
+      const bool brief = i + 1 == section.points.size() && !section.last_in_brief.empty();
+      height += text(brief ? section.last_in_brief : section.points[i], place);
+    }
     if (!section.table.rows.empty()) height += table(section.table, place);
-    if (section.topic == Topic::boiling_down && sheet_.boiling_down) height += boiling_height;
+    if (section.topic == boiling_topic(sheet_) && sheet_.boiling_down) height += boiling_height;
     return height;
   }
 
+  // In columns, with weights that are set larger.
+  double method(const Section& section) const {
+    const double size = type_.work * millimetres_a_point;
+    double lines = 0;
+    std::size_t letters = 0;
+    for (const auto& row : section.table.rows) {
+      if (!row[0].empty()) lines += std::ceil(lines_of(std::exchange(letters, 0)));
+      for (std::size_t i = 0; i < 3; ++i) letters += letters_of(row[i]) + 1;
+    }
+    lines += std::ceil(lines_of(letters));
+    double height = lines * (size * weight_line_height + 0.3);
+    for (const std::string& each : section.points) height += text(each, Place::checks);
+    return size * 1.2 + 1.6 + (height + size) / method_columns;
+  }
+
  private:
+  double lines_of(std::size_t letters) const {
+    constexpr double letter_width_with_bold = 0.53;
+    return static_cast<double>(letters) * type_.work * millimetres_a_point *
+           letter_width_with_bold / method_column;
+  }
+
   double line(Place place) const {
     return type_.size_at(place) * millimetres_a_point * line_height;
   }
@@ -113,13 +149,19 @@ Place place_of(Topic topic) {
       return Place::work;
     case Topic::shares:
       return Place::checks;
+    case Topic::method:
+      return Place::method;
     case Topic::boiling_down:
+    case Topic::stop:
     case Topic::keeping:
     case Topic::readings:
     case Topic::cautions:
       return Place::margin;
     case Topic::account:
     case Topic::limits:
+    case Topic::pan:
+    case Topic::clock:
+    case Topic::jars:
     case Topic::to_get:
     case Topic::left_over:
     case Topic::assumed:
@@ -129,47 +171,84 @@ Place place_of(Topic topic) {
   return Place::small_print;
 }
 
-// What may also stand below the work, where that leaves the columns more alike in height.
+// What may stand below the work or in the margin as well as at the foot, wherever room is left.
 bool may_rise(Topic topic) {
-  return topic == Topic::account || topic == Topic::limits || topic == Topic::to_get ||
-         topic == Topic::left_over;
+  switch (topic) {
+    case Topic::account:
+    case Topic::limits:
+    case Topic::pan:
+    case Topic::clock:
+    case Topic::jars:
+    case Topic::to_get:
+    case Topic::left_over:
+      return true;
+    default:
+      return false;
+  }
 }
 
-// With the first `risen` of those that may.
-Layout layout_with(const Sheet& sheet, const TypeScale& type, int risen) {
-  const Estimate estimate(sheet, type);
-  Layout layout{type.name, {}, 0};
-  double wide = sheet.jars ? jars_height : 0;
+// mm, of the parts of the page.
+struct Heights {
+  double wide = 0;
   double narrow = 0;
-  double foot = 0;
-  for (const Section& section : sheet.sections) {
-    Place place = place_of(section.topic);
-    if (may_rise(section.topic) && risen > 0) {
-      place = Place::checks;
-      --risen;
+  double method = 0;
+  double figures = 0;
+  double foot = 0;  // in one column
+
+  double& at(Place place) {
+    switch (place) {
+      case Place::method:
+        return method;
+      case Place::margin:
+        return narrow;
+      case Place::small_print:
+        return foot;
+      case Place::work:
+      case Place::checks:
+        break;
     }
-    layout.places.push_back(place);
-    double& column = place == Place::margin ? narrow : place == Place::small_print ? foot : wide;
-    column += estimate.section(section, place);
+    return wide;
   }
-  layout.height = header_height + std::max(wide, narrow) + foot / foot_columns + 3;
-  if (sheet.depth) layout.height += strip_height;
+  double page() const {
+    return header_height + std::max(wide, narrow) + method + figures + foot / foot_columns + 3;
+  }
+};
+
+Layout layout_with(const Sheet& sheet, const TypeScale& type) {
+  const Estimate estimate(sheet, type);
+  Layout layout{type.name, {}, 0, boiling_topic(sheet)};
+  Heights heights;
+  if (sheet.jars || sheet.depth) heights.figures = figures_height;
+  for (const Section& section : sheet.sections) {
+    const Place place = place_of(section.topic);
+    layout.places.push_back(place);
+    if (may_rise(section.topic)) continue;
+    heights.at(place) +=
+        place == Place::method ? estimate.method(section) : estimate.section(section, place);
+  }
+  // Each in its turn goes where the page grows least, and is as large as can be.
+  for (std::size_t i = 0; i < sheet.sections.size(); ++i) {
+    if (!may_rise(sheet.sections[i].topic)) continue;
+    std::optional<Heights> best;
+    for (const Place place : {Place::checks, Place::margin, Place::small_print}) {
+      Heights tried = heights;
+      tried.at(place) += estimate.section(sheet.sections[i], place);
+      if (best && best->page() <= tried.page()) continue;
+      best = tried;
+      layout.places[i] = place;
+    }
+    heights = *best;
+  }
+  layout.height = heights.page();
   return layout;
 }
 
 }  // namespace
 
 Layout layout_for(const Sheet& sheet) {
-  const auto most = static_cast<int>(
-      std::count_if(sheet.sections.begin(), sheet.sections.end(),
-                    [](const Section& section) { return may_rise(section.topic); }));
   Layout best;
   for (const TypeScale& type : scales) {
-    best = layout_with(sheet, type, 0);
-    for (int risen = 1; risen <= most; ++risen) {
-      Layout other = layout_with(sheet, type, risen);
-      if (other.height < best.height) best = std::move(other);
-    }
+    best = layout_with(sheet, type);
     if (best.height + kept_free <= page_height) break;
   }
   return best;

@@ -13,15 +13,17 @@ namespace maslin::report {
 
 enum class Place : std::uint8_t {
   work,         // the wide column: what the hands need
+  method,       // below the columns, over their whole width
   checks,       // below it: figures to look at once
   margin,       // the narrow column: what to heed and to write down
   small_print,  // the foot of the page
 };
 
 struct Layout {
-  std::string_view type;      // how large the type is, as a class of the style sheet
-  std::vector<Place> places;  // of the sections of the sheet
-  double height = 0;          // mm, estimated
+  std::string_view type;                // how large the type is, as a class of the style sheet
+  std::vector<Place> places;            // of the sections of the sheet
+  double height = 0;                    // mm, estimated
+  Topic boiling = Topic::boiling_down;  // of the section that the curve is drawn in
 };
 
 // The largest type that fits the page; where none does, the smallest, and the page goes on behind.

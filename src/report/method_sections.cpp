@@ -51,8 +51,8 @@ class MethodSections {
   }
 
  private:
-  Section& section(std::string title) {
-    sections_.push_back({std::move(title), {}, {}, {}});
+  Section& section(std::string title, Topic topic = Topic::other) {
+    sections_.push_back({std::move(title), {}, {}, {}, topic});
     return sections_.back();
   }
 
@@ -64,7 +64,7 @@ class MethodSections {
 
   void the_pan() {
     if (!boils_.pan_known) return;
-    Section& part = section("The pan");
+    Section& part = section("The pan", Topic::pan);
     if (boils_.too_many) {
       part.paragraphs.push_back("This pan is too small for the batch; no boils were worked out.");
       return;
@@ -121,13 +121,14 @@ class MethodSections {
     } else if (boils_.count > 1) {
       Section& part = section("Into each boil");
       part.table.heads = {"what", "each boil", "actual"};
+      part.table.weighed = {1};
       for (const plan::BoilItem& item : boils_.items) part.table.rows.push_back(item_row("", item));
       for (auto& row : part.table.rows) row.erase(row.begin());
     }
   }
 
   void stages() {
-    Section& part = section(boils_.count > 1 ? "Method, for each boil" : "Method");
+    Section& part = section(boils_.count > 1 ? "Method, for each boil" : "Method", Topic::method);
     part.table.heads = {"stage", "what to do", boils_.count > 1 ? "each boil" : "how much",
                         "actual"};
     for (std::size_t i = 0; i < afternoon_.timeline.size(); ++i) {
@@ -253,7 +254,7 @@ class MethodSections {
   void when_to_stop() {
     if (!boils_.stop || !boils_.pan_known || boils_.too_many) return;
     const plan::StopWeight& stop = *boils_.stop;
-    Section& part = section("When to stop");
+    Section& part = section("When to stop", Topic::stop);
     const Rational contents = stop.contents.in_base();
     const Bounds window{stop.window.low.in_base(), stop.window.high.in_base()};
     const std::string of = boils_.count > 1 ? "Each boil" : "What is in the pan";
@@ -309,7 +310,8 @@ class MethodSections {
   void the_clock() {
     if (!afternoon_.clock) return;
     const plan::Clock& clock = *afternoon_.clock;
-    Section& part = section(boils_.count > 1 ? "The clock, for each boil" : "The clock");
+    Section& part =
+        section(boils_.count > 1 ? "The clock, for each boil" : "The clock", Topic::clock);
     part.table.heads = {"", "since lighting the hob"};
     for (const plan::ClockMark& mark : clock.marks) {
       part.table.rows.push_back({mark_text(mark), time_range_text(mark.at)});
@@ -355,7 +357,7 @@ class MethodSections {
   void the_jars() {
     if (!afternoon_.jars) return;
     const plan::JarPlan& jars = *afternoon_.jars;
-    Section& part = section("Jars");
+    Section& part = section("Jars", Topic::jars);
     part.paragraphs.push_back(fmt::format(
         "About {} to {} ml{} are expected, filled {} mm below the rim.", jars.expected_ml.low,
         jars.expected_ml.high, boils_.count > 1 ? " from each boil" : "",

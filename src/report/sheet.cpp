@@ -10,6 +10,7 @@
 #include "language/amounts.hpp"
 #include "language/membership.hpp"
 #include "plan/weights.hpp"
+#include "report/afternoon_figures.hpp"
 #include "report/cautions.hpp"
 #include "report/draw.hpp"
 #include "report/keeping.hpp"
@@ -53,6 +54,7 @@ class SheetMaker {
     for (Section& part : method_sections(program_, plan_)) {
       sheet_.sections.push_back(std::move(part));
     }
+    add_afternoon_figures(plan_, sheet_);
     to_get();
     left_over();
     assumed();
@@ -377,13 +379,19 @@ class SheetMaker {
       for (const Taken& taken : *list) used.emplace(name(taken.ingredient), taken.ingredient);
     }
     std::string tables;
+    std::set<std::string> titles;
     for (const auto& [ingredient, id] : used) {
       const std::string from = origin(id, {});
       if (from.empty()) continue;
+      for (std::string& title : tables_of(program_[id].sources)) titles.insert(std::move(title));
       tables += fmt::format("{}{} ({})", tables.empty() ? "" : ", ", ingredient, from);
     }
-    part.points.push_back("composition, which differs from one fruit to the next, from tables: " +
-                          tables);
+    const std::string composition = "composition, which differs from one fruit to the next, from ";
+    part.points.push_back(composition + "tables: " + tables);
+    if (titles.empty()) return;
+    std::string brief;
+    for (const std::string& title : titles) brief += (brief.empty() ? "" : "; ") + title;
+    part.last_in_brief = composition + brief + " (which entry of each is on the sheet as text)";
   }
 
   std::string origin(language::IngredientId id, const std::string& own) const {

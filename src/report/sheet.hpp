@@ -34,6 +34,11 @@ enum class Topic : std::uint8_t {
   account,
   limits,
   boiling_down,
+  pan,
+  method,  // its table: stage (once), what to do, how much, actual
+  stop,
+  clock,
+  jars,
   to_get,
   left_over,
   assumed,
@@ -49,6 +54,8 @@ struct Section {
   Table table;                      // may be empty
   std::vector<std::string> points;  // a list after the table
   Topic topic = Topic::other;
+  // Says the last point in fewer words, for a page that has little room; empty where none does.
+  std::string last_in_brief = {};
 };
 
 struct Sheet {

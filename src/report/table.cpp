@@ -21,6 +21,16 @@ std::vector<std::size_t> filled_columns(const Table& table) {
   return columns;
 }
 
+std::size_t columns_run_over(const Table& table, std::size_t row,
+                             const std::vector<std::size_t>& columns, std::size_t at) {
+  const std::vector<std::string>& cells = table.rows[row];
+  if (cells[columns[at]].empty() || is_figure(cells[columns[at]])) return 1;
+  const bool rest_empty =
+      std::all_of(columns.begin() + static_cast<std::ptrdiff_t>(at) + 1, columns.end(),
+                  [&](std::size_t column) { return cells[column].empty(); });
+  return rest_empty ? columns.size() - at : 1;
+}
+
 bool is_right(const Table& table, std::size_t column) {
   bool any = false;
   for (const auto& row : table.rows) {

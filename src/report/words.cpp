@@ -60,15 +60,31 @@ std::string spoons_text(const Rational& millilitres) {
   return text.empty() ? "less than ¼ tsp" : text;
 }
 
+namespace {
+
+// An entry's number is the last word; whatever ends otherwise stands for itself.
+std::pair<std::string, std::string> table_and_entry(const std::string& source) {
+  const std::size_t blank_at = source.rfind(' ');
+  const bool numbered =
+      blank_at != std::string::npos && source.back() >= '0' && source.back() <= '9';
+  if (!numbered) return {source, ""};
+  return {source.substr(0, blank_at), source.substr(blank_at + 1)};
+}
+
+}  // namespace
+
+std::vector<std::string> tables_of(const std::vector<std::string>& sources) {
+  std::vector<std::string> tables;
+  for (const std::string& source : sources) tables.push_back(table_and_entry(source).first);
+  return tables;
+}
+
 std::string sources_text(const std::vector<std::string>& sources) {
   std::vector<std::pair<std::string, std::string>> tables;  // of each, its entries
   for (const std::string& source : sources) {
-    const std::size_t blank_at = source.rfind(' ');
-    // An entry's number is the last word; whatever ends otherwise stands for itself.
-    const bool numbered =
-        blank_at != std::string::npos && source.back() >= '0' && source.back() <= '9';
-    const std::string table = numbered ? source.substr(0, blank_at) : source;
-    const std::string entry = numbered ? source.substr(blank_at + 1) : "";
+    const std::pair<std::string, std::string> found = table_and_entry(source);
+    const std::string& table = found.first;
+    const std::string& entry = found.second;
     const auto known = std::find_if(tables.begin(), tables.end(), [&](const auto& each) {
       return each.first == table && !entry.empty();
     });

@@ -18,5 +18,7 @@ std::string duration_text(const Duration& duration);
 std::string spoons_text(const Rational& millilitres);
 // "CoFID 2015 14-319, 14-320; Ciqual 2020 13039": the entries of one table together.
 std::string sources_text(const std::vector<std::string>& sources);
+// Each without its entry: "CoFID 2015".
+std::vector<std::string> tables_of(const std::vector<std::string>& sources);
 
 }  // namespace maslin::report
