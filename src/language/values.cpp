@@ -269,7 +269,9 @@ void report_empty_range(Context& context, View view, const Measure& left, const 
   auto& found =
       context.report(Code::empty_range, view.span(),
                      fmt::format("`{}` runs from more to less, so nothing fits it", view.text()));
-  const std::string_view unit = context.program[right.unit.valid() ? right.unit : left.unit].name;
+  // A pH or a count has no unit at all.
+  const UnitId id = right.unit.valid() ? right.unit : left.unit;
+  const std::string_view unit = id.valid() ? context.program[id].name : std::string_view();
   if (!left_had_unit && (unit == "kg" || unit == "l")) {
     const std::string smaller_unit = unit == "kg" ? "g" : "ml";
     const Span after{left.span.file, left.span.end, left.span.end};
