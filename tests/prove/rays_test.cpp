@@ -154,7 +154,9 @@ TEST(Rays, ShowExactlyTheSystemsWithoutASolution) {
       }
       program.add_row({"", -constants.back(), blend::infinity, terms, blend::background});
     }
-    const bool solved = blend::solve(program).status == blend::Status::optimal;
+    const blend::Elastic elastic = blend::relax(program);
+    ASSERT_EQ(elastic.status, blend::Status::optimal);
+    const bool solved = elastic.total < close;
     const auto rays = elementary_rays(matrix, 10000);
     ASSERT_TRUE(rays.has_value());
     const bool shown = std::any_of(rays->begin(), rays->end(), [&](const Ray& ray) {
