@@ -12,7 +12,7 @@ constexpr double margin = 0.5;  // mm, so that no stroke is cut off
 constexpr double height = 17;
 constexpr double edge = 8;  // where the spoon lies
 
-constexpr double room_for_words = 32;  // beside the mark for the start
+constexpr double room_for_words = 24;  // beside the mark for the start
 
 // Words stand before a mark in the far half, else behind it.
 double width_of(double start) {

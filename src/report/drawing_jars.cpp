@@ -13,7 +13,8 @@ namespace {
 
 constexpr double widest = 90;          // mm, of a row
 constexpr double tallest = 14;         // mm, of a jar
-constexpr double least_group = 32;     // mm, room for the words under a size
+constexpr double between = 3;          // mm, from one size to the next
+constexpr double letter_width = 1.8;   // mm, of the words under a size, on an average
 constexpr int most_drawn = 40;         // of one size
 constexpr double wide_for_high = 0.6;  // a jar's width by its height
 constexpr double step_for_high = 0.7;  // from one jar to the next
@@ -23,8 +24,14 @@ int drawn(const Jars& jars) { return jars.count > most_drawn ? 1 : std::max(jars
 // Heights go as the cube root of what the jars hold.
 double size_of(const Jars& jars) { return std::cbrt(jars.capacity.to_double()); }
 
+std::string label_of(const Jars& jars) {
+  return fmt::format("{} × {} ml{}", jars.count, jars.capacity.in_base().to_decimal(0),
+                     jars.part_filled ? ", part" : "");
+}
+
 double group_width(const Jars& jars, double scale) {
-  return std::max(least_group, drawn(jars) * size_of(jars) * scale * step_for_high + 4);
+  const double words = static_cast<double>(label_of(jars).size()) * letter_width;
+  return std::max(words, drawn(jars) * size_of(jars) * scale * step_for_high) + between;
 }
 
 double row_width(const JarRow& row, double scale) {
@@ -40,13 +47,10 @@ double scale_for(const JarRow& row) {
   double scale = tallest / largest;
   constexpr double smaller_by = 0.95;
   constexpr double smallest = 0.3;
-  while (row_width(row, scale) > widest && scale > smallest) scale *= smaller_by;
+  while (row_width(row, scale) > std::max(widest, row_width(row, 0)) && scale > smallest) {
+    scale *= smaller_by;
+  }
   return scale;
-}
-
-std::string label_of(const Jars& jars) {
-  return fmt::format("{} × {} ml{}", jars.count, jars.capacity.in_base().to_decimal(0),
-                     jars.part_filled ? ", part" : "");
 }
 
 Element rectangle(double x, double y, double width, double height, double round) {
@@ -81,7 +85,7 @@ Element jar_row(const JarRow& row, const std::string& id) {
   std::string words;
   for (const Jars& jars : row.jars) words += (words.empty() ? "" : "; ") + label_of(jars);
   Element svg = drawing_in(
-      {id, "Jars to fill", words, std::max(row_width(row, scale), least_group), tallest + 6});
+      {id, "Jars to fill", words, std::max(row_width(row, scale), tallest), tallest + 6});
   double x = 0;
   for (const Jars& jars : row.jars) {
     const double high = size_of(jars) * scale;

@@ -68,6 +68,8 @@ class Page {
     Element element("section");
     const bool boiling = section.topic == layout_.boiling && sheet_.boiling_down;
     if (boiling) element.with("class", "boiling");
+    if (section.topic == Topic::cautions) element.with("class", "cautions");
+    if (section.topic == Topic::fits) element.with("class", "fits");
     element.add(Element("h2").say(section.title));
     for (const std::string& paragraph : section.paragraphs) {
       element.add(Element("p").say(unbroken(paragraph)));

@@ -75,16 +75,13 @@ class Estimate {
   Estimate(const Sheet& sheet, const TypeScale& type) : sheet_(sheet), type_(type) {}
 
   double section(const Section& section, Place place) const {
-    const double size = type_.size_at(place) * millimetres_a_point;
-    double height = size * (place == Place::small_print ? 1.3 : 1.2) + 1.6;
-    for (const std::string& each : section.paragraphs) height += text(each, place);
-    for (std::size_t i = 0; i < section.points.size(); ++i) {
-      const bool brief = i + 1 == section.points.size() && !section.last_in_brief.empty();
-      height += text(brief ? section.last_in_brief : section.points[i], place);
+    if (section.topic == Topic::cautions && place == Place::small_print) {
+      constexpr double larger_by = 1.25;
+      TypeScale larger = type_;
+      larger.small_print *= larger_by;
+      return Estimate(sheet_, larger).of(section, place);
     }
-    if (!section.table.rows.empty()) height += table(section.table, place);
-    if (section.topic == boiling_topic(sheet_) && sheet_.boiling_down) height += boiling_height;
-    return height;
+    return of(section, place);
   }
 
   // In columns, with weights that are set larger.
@@ -103,6 +100,19 @@ class Estimate {
   }
 
  private:
+  double of(const Section& section, Place place) const {
+    const double size = type_.size_at(place) * millimetres_a_point;
+    double height = size * (place == Place::small_print ? 1.3 : 1.2) + 1.6;
+    for (const std::string& each : section.paragraphs) height += text(each, place);
+    for (std::size_t i = 0; i < section.points.size(); ++i) {
+      const bool brief = i + 1 == section.points.size() && !section.last_in_brief.empty();
+      height += text(brief ? section.last_in_brief : section.points[i], place);
+    }
+    if (!section.table.rows.empty()) height += table(section.table, place);
+    if (section.topic == boiling_topic(sheet_) && sheet_.boiling_down) height += boiling_height;
+    return height;
+  }
+
   double lines_of(std::size_t letters) const {
     constexpr double letter_width_with_bold = 0.53;
     return static_cast<double>(letters) * type_.work * millimetres_a_point *
@@ -172,8 +182,13 @@ Place place_of(Topic topic) {
 }
 
 // What may stand below the work or in the margin as well as at the foot, wherever room is left.
-bool may_rise(Topic topic) {
+bool may_rise(Topic topic, const Sheet& sheet, bool crowded) {
   switch (topic) {
+    case Topic::boiling_down:
+      return boiling_topic(sheet) != topic;
+    case Topic::fits:
+      return crowded;
+    case Topic::keeping:
     case Topic::account:
     case Topic::limits:
     case Topic::pan:
@@ -214,30 +229,45 @@ struct Heights {
   }
 };
 
-Layout layout_with(const Sheet& sheet, const TypeScale& type) {
+// Where the page grows least.
+Place put_where_least(const Estimate& estimate, const Section& section, Heights& heights) {
+  std::optional<Heights> best;
+  Place chosen{};
+  for (const Place place : {Place::margin, Place::checks, Place::small_print}) {
+    Heights tried = heights;
+    tried.at(place) += estimate.section(section, place);
+    if (best && best->page() <= tried.page()) continue;
+    best = tried;
+    chosen = place;
+  }
+  heights = *best;
+  return chosen;
+}
+
+double height_of_figures(const Sheet& sheet) {
+  if (!sheet.jars && !sheet.depth) return 0;
+  const Length beside_jars(Rational(97));
+  const bool apart = sheet.jars && sheet.depth && beside_jars < sheet.depth->start;
+  return apart ? 2 * figures_height : figures_height;
+}
+
+// On a crowded page the cautions go to the foot, over its whole width.
+Layout layout_with(const Sheet& sheet, const TypeScale& type, bool crowded) {
   const Estimate estimate(sheet, type);
   Layout layout{type.name, {}, 0, boiling_topic(sheet)};
   Heights heights;
-  if (sheet.jars || sheet.depth) heights.figures = figures_height;
+  heights.figures = height_of_figures(sheet);
   for (const Section& section : sheet.sections) {
-    const Place place = place_of(section.topic);
+    const bool to_foot = crowded && section.topic == Topic::cautions;
+    const Place place = to_foot ? Place::small_print : place_of(section.topic);
     layout.places.push_back(place);
-    if (may_rise(section.topic)) continue;
+    if (may_rise(section.topic, sheet, crowded)) continue;
     heights.at(place) +=
         place == Place::method ? estimate.method(section) : estimate.section(section, place);
   }
-  // Each in its turn goes where the page grows least, and is as large as can be.
   for (std::size_t i = 0; i < sheet.sections.size(); ++i) {
-    if (!may_rise(sheet.sections[i].topic)) continue;
-    std::optional<Heights> best;
-    for (const Place place : {Place::checks, Place::margin, Place::small_print}) {
-      Heights tried = heights;
-      tried.at(place) += estimate.section(sheet.sections[i], place);
-      if (best && best->page() <= tried.page()) continue;
-      best = tried;
-      layout.places[i] = place;
-    }
-    heights = *best;
+    if (!may_rise(sheet.sections[i].topic, sheet, crowded)) continue;
+    layout.places[i] = put_where_least(estimate, sheet.sections[i], heights);
   }
   layout.height = heights.page();
   return layout;
@@ -246,12 +276,14 @@ Layout layout_with(const Sheet& sheet, const TypeScale& type) {
 }  // namespace
 
 Layout layout_for(const Sheet& sheet) {
-  Layout best;
-  for (const TypeScale& type : scales) {
-    best = layout_with(sheet, type);
-    if (best.height + kept_free <= page_height) break;
+  Layout layout;
+  for (const bool crowded : {false, true}) {
+    for (const TypeScale& type : scales) {
+      layout = layout_with(sheet, type, crowded);
+      if (layout.height + kept_free <= page_height) return layout;
+    }
   }
-  return best;
+  return layout;
 }
 
 }  // namespace maslin::report

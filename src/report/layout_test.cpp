@@ -23,7 +23,7 @@ Sheet sheet_of(std::vector<Section> sections) {
 
 TEST(Layout, TheMoreThereIsTheSmallerTheType) {
   const auto type = [](std::size_t points) {
-    return layout_for(sheet_of({section_about(Topic::cautions, points)})).type;
+    return layout_for(sheet_of({section_about(Topic::readings, points)})).type;
   };
   EXPECT_EQ(type(5), "large");
   EXPECT_EQ(type(1000), "closest");
@@ -44,13 +44,23 @@ TEST(Layout, EverySectionHasItsPlace) {
 }
 
 TEST(Layout, FiguresToCheckRiseWhereTheWideColumnHasRoom) {
-  const auto place = [](std::size_t cautions) {
+  const auto place = [](std::size_t readings) {
     return layout_for(sheet_of({section_about(Topic::produce, 6), section_about(Topic::limits, 4),
-                                section_about(Topic::cautions, cautions)}))
+                                section_about(Topic::readings, readings)}))
         .places[1];
   };
   EXPECT_EQ(place(30), Place::checks);
-  EXPECT_EQ(place(1), Place::small_print);
+  EXPECT_EQ(place(1), Place::margin);
+}
+
+TEST(Layout, CautionsLeaveTheMarginOnlyOfACrowdedPage) {
+  const auto place = [](std::size_t readings) {
+    return layout_for(sheet_of({section_about(Topic::readings, readings),
+                                section_about(Topic::cautions, 6)}))
+        .places[1];
+  };
+  EXPECT_EQ(place(10), Place::margin);
+  EXPECT_EQ(place(45), Place::small_print);
 }
 
 TEST(Layout, DrawingsTakeTheirRoom) {
@@ -58,7 +68,7 @@ TEST(Layout, DrawingsTakeTheirRoom) {
   const double without = layout_for(sheet).height;
   sheet.depth = DepthStrip{Length(97), Length(54)};
   sheet.jars = JarRow{{{Volume(282), 4, 1, false}}};
-  EXPECT_GT(layout_for(sheet).height, without + 40);
+  EXPECT_GT(layout_for(sheet).height, without + 20);
 }
 
 }  // namespace

@@ -164,11 +164,40 @@ TEST(Page, IsPrintedOnOneSideOfA4) {
   }
 }
 
+// The page names the tables of composition and leaves their entries to the text.
+const std::string composition =
+    "\n  - composition, which differs from one fruit to the next, from ";
+
+std::string without_composition(const std::string& text) {
+  const std::size_t begin = text.find(composition);
+  EXPECT_NE(begin, std::string::npos);
+  if (begin == std::string::npos) return text;
+  std::size_t end = text.find('\n', begin + 1);
+  while (text.compare(end, 5, "\n    ") == 0) end = text.find('\n', end + 1);
+  return text.substr(0, begin) + text.substr(end);
+}
+
+TEST(Page, NamesTheTablesOfComposition) {
+  const Folder folder;
+  for (const Example& example : examples()) {
+    const std::string page = words_of_page(printed_as(folder, example, "html"));
+    const std::size_t begin = page.find(composition.substr(5));
+    ASSERT_NE(begin, std::string::npos) << example.name;
+    const std::string brief = page.substr(begin, page.find("(which entry", begin) - begin);
+    const std::string text = printed_as(folder, example, "text");
+    for (const char* table : {"USDA SR28 NDB", "Ciqual 2020", "CoFID 2015", "IFCT 2017"}) {
+      const bool drawn_on = text.find(table, text.find(composition)) != std::string::npos;
+      EXPECT_EQ(brief.find(table) != std::string::npos, drawn_on) << example.name << ": " << table;
+    }
+    EXPECT_LT(brief.size(), 500U) << example.name;
+  }
+}
+
 TEST(Page, SaysAllThatTheTextSays) {
   const Folder folder;
   for (const Example& example : examples()) {
     const std::string page = words_of_page(printed_as(folder, example, "html"));
-    std::string text = printed_as(folder, example, "text");
+    std::string text = without_composition(printed_as(folder, example, "text"));
     int weights = 0;
     const std::regex weight("[0-9.]+ (kg|g|ml|tsp|pieces|%)");
     for (std::sregex_iterator at(text.begin(), text.end(), weight), end; at != end; ++at) {
