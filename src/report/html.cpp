@@ -112,11 +112,11 @@ class Page {
   void add_depth(Element& part) const {
     const auto strip = depth_strip(*sheet_.depth, "depth");
     if (!strip) return;
-    part.add(
-        figure(*strip,
-               "Lay a wooden spoon along the line and mark both depths. The small strokes must be "
-               "10 mm apart on paper: print at 100 %.")
-            .with("class", "strip"));
+    part.add(figure(*strip,
+                    "Lay a wooden spoon along the line and mark both depths, which are rough. "
+                    "Print at 100 %: "
+                    "the small strokes must be 10 mm apart on paper.")
+                 .with("class", "strip"));
   }
 
   // ---- Tables -----------------------------------------------------------------------------------

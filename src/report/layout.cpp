@@ -76,7 +76,7 @@ class Estimate {
 
   double section(const Section& section, Place place) const {
     if (section.topic == Topic::cautions && place == Place::small_print) {
-      constexpr double larger_by = 1.25;
+      constexpr double larger_by = 1.15;
       TypeScale larger = type_;
       larger.small_print *= larger_by;
       return Estimate(sheet_, larger).of(section, place);
