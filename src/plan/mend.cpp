@@ -355,9 +355,9 @@ class MendFinder {
       mend.text = fmt::format("make no more than {} of {}", weight_text(smaller_batch.aim.weight),
                               finished ? "finished product" : "prepared produce");
       if (!task_.jars.empty()) {
-        mend.text += fmt::format(", with `--aim \"{} {}\"` instead of `--fill`",
-                                 weight_text(smaller_batch.aim.weight),
-                                 finished ? "finished" : "prepared");
+        mend.text +=
+            fmt::format(", with `--aim \"{} {}\"` instead of `--fill`",
+                        weight_text(smaller_batch.aim.weight), finished ? "finished" : "prepared");
       }
       mends_.push_back(std::move(mend));
       return;
