@@ -87,40 +87,83 @@ std::optional<Solved> settle(const Grounding& grounding, Setting setting, Solved
   return std::nullopt;
 }
 
-// Boiled down less far, more of the acid stays: from what came about up to nothing boiled off, the
-// first that fits. Where none does, the one that comes nearest.
-Solved solve_boiled_less(const Grounding& grounding, Setting setting, Solved nearest) {
-  constexpr int steps = 8;
-  double missing = fits(nearest) ? infinity : relax(nearest.blend.program).total;
-  const Boiling begin = *setting.boiling;
-  const double volatility = science::acetic_acid_unfavourable.in_unit();
-  const double least = std::pow(std::max(begin.acid_kept.low, 1e-3), 1 / volatility);
-  for (int step = 1; step <= steps; ++step) {
-    Boiling boiling = begin;
-    boiling.water_kept = least + (1 - least) * step / steps;
-    boiling.acid_kept.low = std::pow(boiling.water_kept, volatility);
-    boiling.acid_kept.high = 1;
-    setting.boiling = boiling;
-    Solved candidate = solve_again(grounding, setting);
-    if (auto settled = settle(grounding, setting, candidate)) return std::move(*settled);
-    if (fits(candidate)) continue;
-    const double total = relax(candidate.blend.program).total;
-    if (total < missing) {
-      missing = total;
-      nearest = std::move(candidate);
-    }
+// How far to boil down where what came about does not settle: boiled down less far, more of the
+// acid stays; boiled down further, less water is left free. One share of the water after another is
+// asked to stay, and the programme that comes nearest is kept.
+class HowFar {
+ public:
+  HowFar(const Grounding& grounding, Solved begin)
+      : grounding_(grounding), begin_(*begin.setting.boiling), setting_(begin.setting) {
+    missing_ = fits(begin) ? infinity : relax(begin.blend.program).total;
+    came_about_ = std::pow(std::max(begin_.acid_kept.low, 1e-3), 1 / volatility());
+    nearest_ = std::move(begin);
+    nearest_at_ = came_about_;
   }
-  return nearest;
-}
+
+  Solved run() {
+    constexpr int steps = 8;
+    for (int step = 1; step <= steps && !settled_; ++step) {
+      try_at(came_about_ + (1 - came_about_) * step / steps);
+    }
+    const auto& limits = grounding_.framework.limits;
+    const bool may_want_less = std::any_of(limits.begin(), limits.end(), [](const auto& limit) {
+      return limit.property == language::Property::water_activity;
+    });
+    for (int step = steps - 1; may_want_less && step >= 1 && !settled_; --step) {
+      try_at(came_about_ * step / steps);
+    }
+    // What is missed grows to both sides of one place, so what fits lies beside the nearest.
+    constexpr double fine = 1.0 / 40;
+    const double middle = nearest_at_;
+    for (const int step : {-1, 1, -2, 2, -3, 3}) {
+      const double at = middle + step * fine;
+      if (!settled_ && at > 0 && at < 1) try_at(at);
+    }
+    return std::move(nearest_);
+  }
+
+ private:
+  static double volatility() { return science::acetic_acid_unfavourable.in_unit(); }
+
+  void try_at(double water_kept) {
+    Boiling boiling = begin_;
+    boiling.water_kept = water_kept;
+    boiling.acid_kept = {std::pow(water_kept, volatility()), 1};
+    // In less water the same solutes stand closer.
+    for (double& each : boiling.per_water) each *= came_about_ / water_kept;
+    setting_.boiling = boiling;
+    Solved candidate = solve_again(grounding_, setting_);
+    if (auto settled = settle(grounding_, setting_, candidate)) {
+      nearest_ = std::move(*settled);
+      settled_ = true;
+      return;
+    }
+    if (fits(candidate)) return;
+    const double total = relax(candidate.blend.program).total;
+    if (total >= missing_) return;
+    missing_ = total;
+    nearest_ = std::move(candidate);
+    nearest_at_ = water_kept;
+  }
+
+  const Grounding& grounding_;
+  Boiling begin_;
+  Setting setting_;
+  double came_about_ = 1;  // share of the water that stayed
+  double missing_ = infinity;
+  Solved nearest_;
+  double nearest_at_ = 1;
+  bool settled_ = false;
+};
 
 Solved solve_boiled(const Grounding& grounding, const Setting& setting) {
   Solved last = solve_again(grounding, setting);
   const auto& limits = grounding.framework.limits;
   if (!std::any_of(limits.begin(), limits.end(), is_curved) || !fits(last)) return last;
   if (auto settled = settle(grounding, setting, last)) return std::move(*settled);
-  if (!last.blend.evaporated) return last;
-  const Setting setting_before = last.setting;
-  return solve_boiled_less(grounding, setting_before, std::move(last));
+  // Of a pan with nothing in it nothing came about.
+  if (!last.blend.evaporated || !last.setting.boiling) return last;
+  return HowFar(grounding, std::move(last)).run();
 }
 
 }  // namespace

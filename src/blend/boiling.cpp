@@ -182,15 +182,21 @@ void LimitRow::weigh_water_activity(double bound) {
     const double per_water = boiling_.per_water[index_of(each)];
     const Tangent tangent = tangent_at(each, per_water);
     weights_[index_of(each)] = tangent.slope;
-    if (each == Substance::acetic_acid) weights_[index_of(each)] *= boiling_.acid_kept.low;
     of_water += tangent.value - tangent.slope * per_water;
   }
   weights_[index_of(Substance::water)] = of_water;
   of_boiled_off_ = -of_water;
+  // Acid and alcohol that boil off are no water that does: so much more of it is left.
+  const double kept = boiling_.acid_kept.low;
+  double& of_acid = weights_[index_of(Substance::acetic_acid)];
+  of_acid_left_ = kept * (of_acid - (kept < 1 ? of_water : 0));
+  of_acid = kept < 1 ? of_water : 0;
+  if (kept < 1) weights_[index_of(Substance::alcohol)] = of_water;
 }
 
 double LimitRow::at_unfavourable_end(const science::Composition& composition) const {
-  double sum = of_everything_;
+  double sum =
+      of_everything_ + of_acid_left_ * composition.or_none(Substance::acetic_acid).low.to_double();
   for (std::size_t i = 0; i < science::substance_count; ++i) {
     const double weight = weights_[i];
     if (weight == 0) continue;

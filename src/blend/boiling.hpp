@@ -49,6 +49,7 @@ class LimitRow {
   const Boiling& boiling_;
   Weights weights_{};
   double of_everything_ = 0;
+  double of_acid_left_ = 0;  // of the acid that stays, at the least
   double of_boiled_off_ = 0;
 };
 

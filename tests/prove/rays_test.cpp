@@ -152,7 +152,8 @@ TEST(Rays, ShowExactlyTheSystemsWithoutASolution) {
       for (std::size_t c = 0; c < columns; ++c) {
         if (row[c] != 0) terms.push_back({static_cast<blend::ColumnIndex>(c), row[c]});
       }
-      program.add_row({"", -constants.back(), blend::infinity, terms, blend::background});
+      program.add_row({"", -constants.back(), blend::infinity, terms,
+                       static_cast<blend::Statement>(constants.size())});
     }
     const blend::Elastic elastic = blend::relax(program);
     ASSERT_EQ(elastic.status, blend::Status::optimal);
