@@ -115,13 +115,12 @@ class KeepingMaker {
           "line 0.85 (21 CFR 114): above it acid must do it");
     }
     add_index();
-    add_figure("acetic acid in what boils away", Property::acetic_acid, Whole::volatile_matter,
-               "line 3.6 % (Adams and Moss): for acid alone");
-    add_figure("acetic acid in all of it", Property::acetic_acid, Whole::finished_product, "");
+    add_acid_of_volatiles();
     if (!section_.table.rows.empty()) {
       section_.points.emplace_back(
-          "worked out from tables at both ends of every figure, with the acid that boils away; it "
-          "may refuse, and never passes: measure, and ask your food-safety authority");
+          "worked out at both ends of every figure; it may refuse and never passes: measure, and "
+          "ask "
+          "your food-safety authority");
     }
   }
 
@@ -140,11 +139,11 @@ class KeepingMaker {
         fmt::format("line {:.1f} (British guidance): high end {:.2f} {}", line,
                     std::abs(line - high), high <= line ? "below" : "above"));
     const auto taken = in_the_pan(plan_.draft());
-    section_.points.push_back(
-        fmt::format("pH expected about {:.1f}; beside the spread such a figure has been {:.2f} off "
-                    "in finished foods; most of the spread comes from {}, {}",
-                    ph->expected.in_unit(), science::claimed_uncertainty.in_unit(),
-                    program_[taken[ph->driver]->ingredient].name, assumption_text(ph->assumption)));
+    section_.points.push_back(fmt::format(
+        "pH expected about {:.1f}; in finished foods such a figure was up to {:.2f} off; "
+        "widest through {}, {}",
+        ph->expected.in_unit(), science::claimed_uncertainty.in_unit(),
+        program_[taken[ph->driver]->ingredient].name, assumption_text(ph->assumption)));
   }
 
   void add_index() {
@@ -155,23 +154,27 @@ class KeepingMaker {
     }
   }
 
-  void add_figure(std::string_view name, Property property, Whole whole, std::string_view against) {
+  void add_acid_of_volatiles() {
     constexpr double percent = 100;
     language::Limit limit;
-    limit.property = property;
-    limit.whole = whole;
-    if (const auto value = contents_->value_of(limit)) row(name, *value, 2, against, percent, " %");
+    limit.property = Property::acetic_acid;
+    limit.whole = Whole::volatile_matter;
+    if (const auto value = contents_->value_of(limit)) {
+      row("acetic acid in what boils away", *value, 2,
+          "line 3.6 % (Adams and Moss): for acid alone", percent, " %");
+    }
   }
 
   void claims_of_the_author() {
+    std::string text;
     if (framework_.mature) {
-      section_.points.push_back(
-          fmt::format("the author lets it mature {}", duration_text(framework_.mature->low)));
+      text = "mature " + duration_text(framework_.mature->low);
     }
     if (framework_.best_within) {
-      section_.points.push_back(fmt::format("the author's own claim, not checked: best within {}",
-                                            duration_text(framework_.best_within->high)));
+      text += (text.empty() ? "" : ", ") +
+              fmt::format("best within {}", duration_text(framework_.best_within->high));
     }
+    if (!text.empty()) section_.points.push_back("the author's own claim, not checked: " + text);
   }
 
   const language::Program& program_;

@@ -399,7 +399,7 @@ class SheetMaker {
   }
 
   void not_computed() {
-    Section& part = section("Not computed yet, and not checked", Topic::not_computed);
+    Section part{"Not computed yet, and not checked", {}, {}, {}, Topic::not_computed};
     const auto add = [&](const std::vector<language::Uncomputed>& list) {
       for (const language::Uncomputed& each : list) {
         const SourceFile& file = sources_.file(each.span.file);
@@ -415,7 +415,7 @@ class SheetMaker {
                                         file.name(), file.position(limit.span.begin).line));
     }
     if (kitchen_ != nullptr) add(kitchen_->uncomputed);
-    part.points.push_back("nothing was measured: pH and water activity are worked out from tables");
+    if (!part.points.empty()) sheet_.sections.push_back(std::move(part));
   }
 
   void keeping() { sheet_.sections.push_back(keeping_section(program_, verified_)); }
