@@ -12,6 +12,11 @@ using language::Framework;
 
 Rational hundredths(long value) { return Rational(Rational::Wide{value}, Rational::Wide{100}); }
 
+// Nobody is advised to let a pH rise above 4.6 (21 CFR 114.3): above it botulism has grown.
+bool is_over_the_line(const language::Limit& limit, const Rational& bound) {
+  return limit.property == language::Property::ph && bound > hundredths(460);
+}
+
 class Mender {
  public:
   Mender(const language::Program& program, const Framework& framework, const Proof& proof)
@@ -97,9 +102,14 @@ class Mender {
   void loosen(std::size_t index, bool low, int direction) {
     const Bounds& range = framework_.limits[index].range;
     std::vector<Rational> bounds;
-    for (long percent = 2; percent <= 40; percent += 2) {
-      const Rational& from = low ? range.low : range.high;
-      bounds.push_back(from * (Rational(1) + hundredths(percent) * Rational(direction)));
+    const Rational& from = low ? range.low : range.high;
+    // A pH as it is read, in steps of a twentieth; others by hundredths of themselves.
+    const bool is_ph = framework_.limits[index].property == language::Property::ph;
+    const Rational step = is_ph ? hundredths(5) : from * hundredths(2);
+    for (long steps = 1; steps <= 20; ++steps) {
+      const Rational bound = from + step * Rational(steps * direction);
+      if (!low && is_over_the_line(framework_.limits[index], bound)) break;
+      bounds.push_back(bound);
     }
     try_bounds({Mend::Kind::loosen_limit, index, low, {}}, bounds,
                [index, low](Framework& framework, const Rational& bound) {

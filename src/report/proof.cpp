@@ -49,6 +49,20 @@ std::string amount_text(const language::Program& program, const language::Additi
   return fmt::format("{} {}", (bound / unit.factor).to_decimal(2), unit.name);
 }
 
+std::string_view of_what(language::Whole whole) {
+  switch (whole) {
+    case language::Whole::prepared_produce:
+      return " of prepared produce";
+    case language::Whole::finished_product:
+      return " of finished product";
+    case language::Whole::volatile_matter:
+      return " of volatile matter";
+    case language::Whole::none:
+      break;
+  }
+  return "";
+}
+
 std::string mend_text(const language::Program& program, const language::Framework& framework,
                       const Mend& mend) {
   switch (mend.kind) {
@@ -68,8 +82,8 @@ std::string mend_text(const language::Program& program, const language::Framewor
       limit.has_low = mend.of_low_end;
       limit.has_high = !mend.of_low_end;
       (mend.of_low_end ? limit.range.low : limit.range.high) = mend.bound;
-      return fmt::format("ask less: {} {}", language::name_of(*limit.property),
-                         measure_of(limit).allowed(limit));
+      return fmt::format("ask less: {} {}{}", language::name_of(*limit.property),
+                         measure_of(limit).allowed(limit), of_what(limit.whole));
     }
   }
   return {};
@@ -129,7 +143,12 @@ void tell_proof(const language::Program& program, const language::Framework& fra
   }
   for (const Mend& mend : mends) found.with_mend(mend_text(program, framework, mend));
   if (mends.empty() && breaks) {
-    found.with_mend("no single range mends it: name the produce more narrowly, or claim no route");
+    // Claiming no route helps only where one is claimed.
+    found.with_mend(framework.routes.empty()
+                        ? "no single range mends it: name the produce more narrowly, or let more "
+                          "acid be added"
+                        : "no single range mends it: name the produce more narrowly, or claim no "
+                          "route");
   }
 }
 
