@@ -33,7 +33,7 @@ constexpr std::array<TypeScale, 5> scales = {{{"large", 12.5, 11.5, 10, 9},
                                               {"medium", 11.5, 10.5, 9, 8},
                                               {"usual", 11, 9.5, 8.5, 7},
                                               {"close", 11, 9, 8, 6.5},
-                                              {"closest", 10.5, 8.5, 7.5, 6}}};
+                                              {"closest", 10, 8.2, 7.2, 6}}};
 
 constexpr double page_height = 285;
 constexpr double kept_free = 4;  // what an estimate may be wrong by
