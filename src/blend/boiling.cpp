@@ -4,7 +4,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "science/evaporation.hpp"
 #include "science/keeping.hpp"
+#include "science/mixture.hpp"
 #include "science/water_activity.hpp"
 
 namespace maslin::blend {
@@ -88,34 +90,19 @@ constexpr std::array fixed_acids = {Substance::citric_acid,   Substance::malic_a
                                     Substance::lactic_acid,   Substance::succinic_acid,
                                     Substance::organic_acids};
 
-bool is_sugar(Substance substance) {
-  switch (substance) {
-    case Substance::glucose:
-    case Substance::fructose:
-    case Substance::galactose:
-    case Substance::sucrose:
-    case Substance::maltose:
-    case Substance::lactose:
-      return true;
-    default:
-      return false;
+// How far apart the least and the most acid that is kept can be: the wider, the more of it may
+// stand in the aqueous phase without counting.
+double widest_keeping() {
+  constexpr int steps = 20;
+  const auto& volatility = science::acetic_acid_volatility;
+  double widest = 0;
+  for (int i = 1; i < steps; ++i) {
+    const double water_kept = i / static_cast<double>(steps);
+    widest = std::max(widest, std::pow(water_kept, volatility.low.in_unit()) -
+                                  std::pow(water_kept, volatility.high.in_unit()));
   }
-}
-
-// Beside the kinds that are known, what the total holds of unknown kind.
-Bounds unknown_sugars(const science::Composition& composition) {
-  const auto total = science::sugars(composition);
-  if (!total) return {0, 0};
-  Bounds named;
-  for (std::size_t i = 0; i < science::substance_count; ++i) {
-    const auto substance = static_cast<Substance>(i);
-    if (!is_sugar(substance)) continue;
-    const Bounds share = composition.or_none(substance);
-    named.low += share.low;
-    named.high += share.high;
-  }
-  if (named.high.is_zero()) return *total;
-  return {0, larger(total->high - named.high, 0)};
+  constexpr double between_the_steps = 1.01;
+  return widest * between_the_steps;
 }
 
 }  // namespace
@@ -149,6 +136,8 @@ void LimitRow::weigh_acid(double bound) {
     for (const Substance each : {Substance::water, Substance::acetic_acid, Substance::alcohol}) {
       weights_[index_of(each)] -= bound;
     }
+    // Alcohol may all be gone, and more water left instead, or still be there.
+    if (boils() && low_) weights_[index_of(Substance::alcohol)] -= bound;
     return;
   }
   of_everything_ = -bound;
@@ -159,10 +148,12 @@ void LimitRow::weigh_stability(double bound) {
   const auto dissociated =
       science::dissociated_acetic(PH(low_ ? boiling_.ph.high : boiling_.ph.low));
   const double whole = dissociated ? 1 - dissociated->in_unit() : 0;
-  // As science::stability_index: points for each hundredth of the aqueous phase.
+  // As science::stability_index: points for each hundredth of the aqueous phase, each share at its
+  // least beside the phase at its most, or the other way round.
   constexpr double hundredths = 100;
   const auto put = [&](Substance substance, double points) {
-    weights_[index_of(substance)] = hundredths * points - bound;
+    weights_[index_of(substance)] = hundredths * points;
+    phase_[index_of(substance)] = -bound;
   };
   put(Substance::water, 0);
   put(Substance::acetic_acid, 15.75 * whole * kept);
@@ -173,6 +164,13 @@ void LimitRow::weigh_stability(double bound) {
     put(each, 0.5);
   }
   put(Substance::sugars, low_ ? 0.5 : 1);
+  if (boils() && low_) {
+    // What boils off is acid and alcohol too, and leaves so much more water.
+    const double apart =
+        std::min(widest_keeping(), boiling_.acid_kept.high - boiling_.acid_kept.low);
+    phase_[index_of(Substance::acetic_acid)] -= bound * apart;
+    phase_[index_of(Substance::alcohol)] = -bound;
+  }
   of_boiled_off_ = bound;
 }
 
@@ -189,23 +187,25 @@ void LimitRow::weigh_water_activity(double bound) {
   // Acid and alcohol that boil off are no water that does: so much more of it is left.
   const double kept = boiling_.acid_kept.low;
   double& of_acid = weights_[index_of(Substance::acetic_acid)];
-  of_acid_left_ = kept * (of_acid - (kept < 1 ? of_water : 0));
-  of_acid = kept < 1 ? of_water : 0;
-  if (kept < 1) weights_[index_of(Substance::alcohol)] = of_water;
+  of_acid_left_ = kept * (of_acid - (boils() ? of_water : 0));
+  of_acid = boils() ? of_water : 0;
+  if (boils()) weights_[index_of(Substance::alcohol)] = of_water;
 }
 
 double LimitRow::at_unfavourable_end(const science::Composition& composition) const {
-  double sum =
-      of_everything_ + of_acid_left_ * composition.or_none(Substance::acetic_acid).low.to_double();
-  for (std::size_t i = 0; i < science::substance_count; ++i) {
-    const double weight = weights_[i];
-    if (weight == 0) continue;
-    const auto substance = static_cast<Substance>(i);
-    const Bounds share = substance == Substance::sugars ? unknown_sugars(composition)
-                                                        : composition.or_none(substance);
-    // A row from below wants much of what counts for it and little of what counts against it.
-    const bool take_low = (weight > 0) == low_;
-    sum += weight * (take_low ? share.low : share.high).to_double();
+  // A kilogram, with what no table gives counted as in every other mixture.
+  const auto mixture = science::Mixture::of({{&composition, Kilogram(1)}});
+  if (!mixture) return 0;  // a kilogram is always a weight
+  double sum = of_everything_ + of_acid_left_ * (*mixture)[Substance::acetic_acid].low.in_unit();
+  for (const Weights* weights : {&weights_, &phase_}) {
+    for (std::size_t i = 0; i < science::substance_count; ++i) {
+      const double weight = (*weights)[i];
+      if (weight == 0) continue;
+      const Range<Kilogram> share = (*mixture)[static_cast<Substance>(i)];
+      // A row from below wants much of what counts for it and little of what counts against it.
+      const bool take_low = (weight > 0) == low_;
+      sum += weight * (take_low ? share.low : share.high).in_unit();
+    }
   }
   return sum;
 }

@@ -37,6 +37,7 @@ class LimitRow {
  private:
   // For each substance what a kilogram of it counts for; at the end that is unfavourable.
   using Weights = std::array<double, science::substance_count>;
+  bool boils() const { return boiling_.acid_kept.low < 1; }
   void weigh_acid(double bound);
   void weigh_stability(double bound);
   void weigh_water_activity(double bound);
@@ -48,6 +49,7 @@ class LimitRow {
   bool low_;
   const Boiling& boiling_;
   Weights weights_{};
+  Weights phase_{};  // of a substance as part of the whole that it is a share of
   double of_everything_ = 0;
   double of_acid_left_ = 0;  // of the acid that stays, at the least
   double of_boiled_off_ = 0;

@@ -20,6 +20,8 @@ using language::Substitution;
 using language::Whole;
 
 constexpr double grams_in_kilogram = 1000;
+// No mix is counted on whose pH is higher, whatever its limits say (21 CFR 114.3).
+const Rational never_above(Rational::Wide{46}, Rational::Wide{10});
 
 bool caps_produce(const Limit& limit) {
   return !limit.property && limit.whole == Whole::prepared_produce && limit.has_high;
@@ -119,6 +121,7 @@ class RowMaker {
       if (!is_proved(limits[i])) continue;
       if (limits[i].has_low) add_limit(i, true);
       if (limits[i].has_high) add_limit(i, false);
+      if (limits[i].property == Property::stability_index && limits[i].has_low) keep_sour(i);
     }
     const auto& additions = given_.framework.additions;
     for (std::size_t i = 0; i < additions.size(); ++i) {
@@ -217,8 +220,21 @@ class RowMaker {
            });
   }
 
+  // The share of the acid that counts was taken at this pH, so the mix must not be above it.
+  void keep_sour(std::size_t index) {
+    Limit sour;
+    sour.property = Property::ph;
+    sour.has_high = true;
+    sour.range = Bounds::exactly(never_above);
+    add_row(index, sour, false);
+  }
+
   void add_limit(std::size_t index, bool low) {
-    const Counting counting(given_, given_.framework.limits[index], low, boiling_);
+    add_row(index, given_.framework.limits[index], low);
+  }
+
+  void add_row(std::size_t index, const Limit& limit, bool low) {
+    const Counting counting(given_, limit, low, boiling_);
     Row row;
     row.limit = index;
     row.is_limit = true;
@@ -377,8 +393,7 @@ blend::Boiling expected_boiling(const Case& given, const Choice& choice, double 
   const double unfavourable = science::acetic_acid_unfavourable.in_unit();
   boiling.acid_kept = {std::pow(water_kept, unfavourable), 1};
   // The dissociated share of the acid goes by the pH that is allowed, not by the one of this mix.
-  constexpr double never_above = 4.6;
-  boiling.ph.high = never_above;
+  boiling.ph.high = never_above.to_double();
   for (const Limit& limit : given.framework.limits) {
     if (limit.property == Property::ph && limit.has_high) {
       boiling.ph.high = std::min(boiling.ph.high, limit.range.high.to_double());
