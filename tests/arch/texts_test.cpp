@@ -25,12 +25,21 @@ TEST(Architecture, FilesAreShortAndSayTheirLicence) {
 
 // Nothing that a cook reads may promise what was only reckoned. In lower case; `ok` stands for
 // itself alone, and so do the words of the others.
-constexpr std::array<std::string_view, 15> promises = {
-    "is safe",        "are safe",  "safe to eat",    "safe to store",
-    "safe to keep",   "be safe",   "perfectly safe", "will keep",
-    "will not spoil", "guarantee", "guaranteed",     "shelf stable",
-    "shelf-stable",   "ok",        "without risk"};
-constexpr std::array<std::string_view, 3> signs = {"✓", "✔", "✅"};
+constexpr std::array<std::string_view, 11> promises = {
+    "safe",         "safely",       "will keep", "will not spoil", "guarantee",   "guaranteed",
+    "shelf stable", "shelf-stable", "ok",        "okay",           "without risk"};
+constexpr std::array<std::string_view, 4> signs = {"✓", "✔", "✅", "☑"};
+
+// Where one of them stands and promises nothing: file, the words around it, and why.
+struct Exception {
+  std::string_view file;
+  std::string_view words;
+  std::string_view why;
+};
+constexpr std::array<Exception, 2> exceptions = {{
+    {"src/diagnostic/json.cpp", "safe", "a correction of a text that changes no meaning"},
+    {"schema/maslin.schema.json", "safe", "the same, in the schema of that output"},
+}};
 
 bool is_letter(char c) { return std::isalnum(static_cast<unsigned char>(c)) != 0 || c == '_'; }
 
@@ -93,22 +102,44 @@ std::string literals(const fs::path& source) {
   return result;
 }
 
-TEST(Architecture, NoTextPromises) {
-  for (const fs::path& path : files("src", {".cpp", ".hpp", ".def"})) {
-    if (path.filename().string().find("_test") != std::string::npos) continue;
-    EXPECT_TRUE(promises_of(literals(path)).empty())
-        << path << ": …" << promises_of(literals(path)).front() << "…";
-  }
+std::vector<fs::path> texts_for_cooks() {
   std::vector<fs::path> texts;
-  for (const char* folder : {"stdlib", "examples", "src/diagnostic/explain", "schema"}) {
-    for (fs::path& path : files(folder, {".maslin", ".md", ".json"})) {
+  for (const char* folder :
+       {"stdlib", "examples", "src/diagnostic/explain", "schema", "tests/golden"}) {
+    for (fs::path& path : files(folder, {".maslin", ".md", ".json", ".test"})) {
       texts.push_back(std::move(path));
     }
   }
   for (const char* name : {"README.md", "DEVELOPERS.md"}) texts.push_back(root / name);
-  for (const fs::path& path : texts) {
-    EXPECT_TRUE(promises_of(read(path)).empty())
-        << path << ": …" << promises_of(read(path)).front() << "…";
+  return texts;
+}
+
+// Whether a promise that was found is one of the exceptions; which of them is noted.
+bool is_excepted(const fs::path& path, std::string_view found, std::vector<bool>& used) {
+  for (std::size_t i = 0; i < exceptions.size(); ++i) {
+    if (path != root / exceptions[i].file) continue;
+    if (found.find(exceptions[i].words) == std::string_view::npos) continue;
+    used[i] = true;
+    return true;
+  }
+  return false;
+}
+
+TEST(Architecture, NoTextPromises) {
+  std::vector<bool> used(exceptions.size(), false);
+  const auto expect_none = [&](const fs::path& path, const std::string& text) {
+    for (const std::string& found : promises_of(text)) {
+      EXPECT_TRUE(is_excepted(path, found, used)) << path << ": …" << found << "…";
+    }
+  };
+  for (const fs::path& path : files("src", {".cpp", ".hpp", ".def"})) {
+    if (path.filename().string().find("_test") != std::string::npos) continue;
+    expect_none(path, literals(path));
+  }
+  for (const fs::path& path : texts_for_cooks()) expect_none(path, read(path));
+  for (std::size_t i = 0; i < exceptions.size(); ++i) {
+    EXPECT_TRUE(used[i]) << exceptions[i].file << " has no `" << exceptions[i].words
+                         << "` any more: " << exceptions[i].why;
   }
 }
 
@@ -116,7 +147,8 @@ TEST(Architecture, APromiseIsFoundAcrossLinesAndOnlyAsWholeWords) {
   EXPECT_EQ(promises_of("then it is\n  safe for a year").size(), 1U);
   EXPECT_EQ(promises_of("\"it will \"\n      \"keep\"").size(), 1U);
   EXPECT_EQ(promises_of("OK, 3 ✓").size(), 2U);
-  EXPECT_TRUE(promises_of("this safeguard, a book, look, unsafe").empty());
+  EXPECT_EQ(promises_of("it is Safely kept ☑").size(), 2U);
+  EXPECT_TRUE(promises_of("food safety, this safeguard, a book, look, unsafe").empty());
 }
 
 }  // namespace
