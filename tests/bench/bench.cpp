@@ -23,6 +23,7 @@
 #include "report/sheet.hpp"
 #include "report/text.hpp"
 #include "syntax/parse.hpp"
+#include "tests/bench/proof_bench.hpp"
 #include "tests/blend/lp_text.hpp"
 
 namespace maslin::bench {
@@ -242,6 +243,7 @@ void measure() {
   measure_lots(kitchen);
   measure_reading(kitchen);
   measure_misfit(kitchen);
+  measure_proofs(in_turns, print);
 }
 
 int run(const std::vector<std::string>& words) {
