@@ -57,6 +57,13 @@ struct PlanOptions {
   std::string kitchen;
 };
 int plan(const Inputs& inputs, const PlanOptions& options, Files& files, const Streams& streams);
+
+struct LabelOptions {
+  bool card = false;  // for the stall: allergens, and nothing else
+};
+// Takes the same choices as a plan; `to` is text, html or json.
+int label(const Inputs& inputs, const PlanOptions& options, const LabelOptions& label_options,
+          Files& files, const Streams& streams);
 int check(const Inputs& inputs, Files& files, const Streams& streams);
 int explain(const std::vector<std::string>& words, const Inputs& inputs, Files& files,
             const Streams& streams);

@@ -92,6 +92,7 @@ class CommandLine {
     app_.set_version_flag("--version", fmt::format("maslin {}", version));
     add_manner(app_, manner_);
     add_plan();
+    add_label();
     add_check();
     add_explain();
   }
@@ -107,6 +108,7 @@ class CommandLine {
     name_command(streams);
     streams.one_line = manner_.one_line;
     if (plan_->parsed()) return plan(inputs_, options_, files, streams);
+    if (label_->parsed()) return label(inputs_, options_, label_options_, files, streams);
     if (check_->parsed()) return check(inputs_, files, streams);
     return explain(words_, inputs_, files, streams);
   }
@@ -121,23 +123,48 @@ class CommandLine {
         "  maslin plan all.maslin --fill \"12 of 282 ml\"\n"
         "  maslin plan basket.maslin --framework \"orchard chutney\"     (from the library)");
     add_inputs(*plan_, inputs_, true);
-    plan_->add_option("--aim", options_.aim,
-                      "\"4 kg finished\" or \"3 kg prepared\"; without it, as much as fits");
-    plan_->add_option("--fill", options_.fill,
-                      "\"12 of 282 ml\", also several after commas: as much as fills these jars");
-    plan_->add_option("--taste", options_.taste, "a variant that the framework declares");
+    add_aims(*plan_);
     plan_->add_flag("--mend", options_.mend,
                     "where nothing fits, write the mended basket beside the old one");
-    plan_->add_option("--framework", options_.framework,
-                      "which framework, where there are several");
-    plan_->add_option("--basket", options_.basket, "which basket, where there are several");
-    plan_->add_option("--kitchen", options_.kitchen, "which kitchen, where there are several");
+    add_choices(*plan_);
     plan_
         ->add_option("--to", options_.to,
                      "text, markdown, html (one side of A4), shopping or csv (what to get),\n"
                      "json, or blend: the linear programme, as JSON")
         ->check(CLI::IsMember({"text", "markdown", "html", "shopping", "csv", "json", "blend"}));
     add_manner(*plan_, manner_);
+  }
+
+  // What is made, and how much of it.
+  void add_aims(CLI::App& app) {
+    app.add_option("--aim", options_.aim,
+                   "\"4 kg finished\" or \"3 kg prepared\"; without it, as much as fits");
+    app.add_option("--fill", options_.fill,
+                   "\"12 of 282 ml\", also several after commas: as much as fills these jars");
+    app.add_option("--taste", options_.taste, "a variant that the framework declares");
+  }
+
+  void add_choices(CLI::App& app) {
+    app.add_option("--framework", options_.framework, "which framework, where there are several");
+    app.add_option("--basket", options_.basket, "which basket, where there are several");
+    app.add_option("--kitchen", options_.kitchen, "which kitchen, where there are several");
+  }
+
+  void add_label() {
+    label_ = app_.add_subcommand("label", "what to write on the jars");
+    label_->footer(
+        "Examples:\n"
+        "  maslin label chutney.maslin basket.maslin kitchen.maslin\n"
+        "  maslin label all.maslin --to html > labels.html\n"
+        "  maslin label all.maslin --card              (allergens, for the stall)\n"
+        "The kitchen says whose law holds: law \"Great Britain\"");
+    add_inputs(*label_, inputs_, true);
+    add_aims(*label_);
+    label_->add_flag("--card", label_options_.card, "the allergens alone, for the stall");
+    add_choices(*label_);
+    label_->add_option("--to", options_.to, "text, html or json")
+        ->check(CLI::IsMember({"text", "html", "json"}));
+    add_manner(*label_, manner_);
   }
 
   void add_check() {
@@ -167,7 +194,8 @@ class CommandLine {
       throw CLI::ExcludesError("--aim", "--fill");
     }
     const bool to_json = options_.to == "json" || options_.to == "blend";
-    if (manner_.json && plan_->count("--to") > 0 && !to_json) {
+    const bool to = plan_->count("--to") + label_->count("--to") > 0;
+    if (manner_.json && to && !to_json) {
       throw CLI::ExcludesError("--json", "--to " + options_.to);
     }
     if (manner_.one_line && (manner_.json || to_json)) {
@@ -203,11 +231,13 @@ class CommandLine {
 
   CLI::App app_{"maslin compiles a way of preserving against this week's basket", "maslin"};
   CLI::App* plan_ = nullptr;
+  CLI::App* label_ = nullptr;
   CLI::App* check_ = nullptr;
   CLI::App* explain_ = nullptr;
   Manner manner_;
   Inputs inputs_;
   PlanOptions options_;
+  LabelOptions label_options_;
   std::vector<std::string> words_;
 };
 

@@ -332,8 +332,7 @@ struct Kitchen {
   std::optional<Hob> hob;
   std::optional<Length> altitude;
   std::vector<JarStock> jars;
-  std::string law;
-  std::vector<Uncomputed> uncomputed;
+  std::string law;  // the name of one in `law.hpp`; empty: not said
   Span span;
   bool poisoned = false;
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <fmt/format.h>
 
+#include "language/law.hpp"
 #include "language/resolve_parts.hpp"
 #include "language/values.hpp"
 
@@ -114,8 +115,7 @@ class KitchenReader {
         read_store(statement);
         break;
       case Kind::law:
-        result_.law = text_of(text_child(statement));
-        later("what the law of the place asks", statement);
+        read_law(text_child(statement));
         break;
       case Kind::bad_item:
         result_.poisoned = true;
@@ -125,8 +125,16 @@ class KitchenReader {
     }
   }
 
-  void later(std::string what, View statement) {
-    result_.uncomputed.push_back({std::move(what), statement.span()});
+  void read_law(View text) {
+    result_.law = text_of(text);
+    if (law_named(result_.law) != nullptr) return;
+    context_
+        .report(Code::unknown_law, text.span(),
+                fmt::format("no law is known by the name `{}`", result_.law))
+        .with_why("what a label has to say differs from place to place")
+        .with_mend(fmt::format("one of {}", known_laws()))
+        .with_mend("leave the line out: the label then leaves blank what a law may ask");
+    result_.poisoned = true;
   }
 
   void report_unknown(View material, std::string_view message,

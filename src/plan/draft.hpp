@@ -41,7 +41,8 @@ struct Taken {
   language::Origin origin{};
   std::optional<Rational> acidity;  // g of acetic acid per ml
   bool use_first = false;
-  Rational weight;  // g, ready for the pan
+  bool sulphited = false;  // as its line says; what nothing lists is not known to be
+  Rational weight;         // g, ready for the pan
   Tool tool = Tool::scales;
   Rational amount;                  // g on the scales, ml in spoons, or pieces
   bool within_five_percent = true;  // whether the tool can meet what was worked out that closely

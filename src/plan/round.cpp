@@ -96,6 +96,7 @@ class Rounder {
     result.origin = supply(column).origin;
     result.acidity = supply(column).acidity;
     result.use_first = supply(column).use_first;
+    result.sulphited = supply(column).sulphited;
     return result;
   }
 

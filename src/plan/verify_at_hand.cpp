@@ -17,13 +17,19 @@ using language::Origin;
 using language::Program;
 
 // Lines that are one thing to a draft.
-struct Lot {
+struct Kind {
+  Origin origin{};
   std::optional<Rational> acidity;
+  bool use_first = false;
+  bool sulphited = false;
+
+  friend bool operator==(const Kind&, const Kind&) = default;
+};
+struct Lot {
+  Kind kind;
   PreparedMass available;
   PreparedMass used;
   std::size_t first_use = 0;
-  Origin origin{};
-  bool use_first = false;
   bool unlimited = false;  // to buy, without an `at most`
 };
 
@@ -59,7 +65,7 @@ class AtHand {
     for (const auto& [ingredient, lots] : lots_) {
       PreparedMass left;
       for (const Lot& lot : lots) {
-        if (lot.origin == Origin::basket) left += lot.available - lot.used;
+        if (lot.kind.origin == Origin::basket) left += lot.available - lot.used;
       }
       if (left.is_zero()) continue;
       if (!left.is_positive()) {
@@ -95,24 +101,20 @@ class AtHand {
   }
 
   Lot& lot_for(const Line& line, Origin origin) {
-    if (Lot* found = find(line.ingredient, origin, line.acidity, line.use_first)) return *found;
+    const Kind kind{origin, line.acidity, line.use_first, line.sulphited};
+    if (Lot* found = find(line.ingredient, kind)) return *found;
     std::vector<Lot>& lots = lots_[line.ingredient];
     Lot lot;
-    lot.origin = origin;
-    lot.acidity = line.acidity;
-    lot.use_first = line.use_first;
+    lot.kind = kind;
     lots.push_back(lot);
     return lots.back();
   }
 
-  Lot* find(IngredientId ingredient, Origin origin, const std::optional<Rational>& acidity,
-            bool use_first) {
+  Lot* find(IngredientId ingredient, const Kind& kind) {
     const auto lots = lots_.find(ingredient);
     if (lots == lots_.end()) return nullptr;
     for (Lot& lot : lots->second) {
-      if (lot.origin == origin && lot.acidity == acidity && lot.use_first == use_first) {
-        return &lot;
-      }
+      if (lot.kind == kind) return &lot;
     }
     return nullptr;
   }
@@ -123,9 +125,10 @@ class AtHand {
       if (!need_not_be_listed(entry)) say(entry, "it cannot be taken as simply being there");
       return;
     }
-    Lot* lot = find(taken.ingredient, taken.origin, taken.acidity, taken.use_first);
+    Lot* lot =
+        find(taken.ingredient, {taken.origin, taken.acidity, taken.use_first, taken.sulphited});
     if (lot == nullptr) {
-      say(entry, "no line is of this origin, strength and priority");
+      say(entry, "no line is of this origin, strength, priority and sulphiting");
       return;
     }
     if (lot->used.is_zero()) lot->first_use = entry.index;
@@ -148,7 +151,7 @@ class AtHand {
     const language::Target& target = addition.target;
     const IngredientId meant =
         target.of_class.valid() ? given_.program[target.of_class].usually : target.ingredient;
-    if (taken.ingredient != meant || taken.use_first) return false;
+    if (taken.ingredient != meant || taken.use_first || taken.sulphited) return false;
     const bool sour = needs_strength(given_.program[taken.ingredient]);
     if (sour != taken.acidity.has_value()) return false;
     // A bottle yet to be fetched is of the strength the framework asks for.

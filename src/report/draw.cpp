@@ -29,7 +29,8 @@ std::vector<Drawn> Drawer::draw(const plan::Taken& taken) {
   for (Rest& rest : rests_) {
     const language::Line& line = *rest.line;
     const bool same = rest.in_store == from_store && line.ingredient == taken.ingredient &&
-                      line.acidity == taken.acidity && line.use_first == taken.use_first;
+                      line.acidity == taken.acidity && line.use_first == taken.use_first &&
+                      line.sulphited == taken.sulphited;
     if (!same || !rest.prepared.is_positive() || !wanted.is_positive()) continue;
     const Rational part = smaller(wanted, rest.prepared);
     rest.prepared -= part;

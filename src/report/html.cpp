@@ -5,7 +5,6 @@
 
 #include <algorithm>
 
-#include "base/embedded.hpp"
 #include "report/drawing_boiling.hpp"
 #include "report/drawing_depth.hpp"
 #include "report/drawing_jars.hpp"
@@ -47,7 +46,7 @@ class Page {
     add_part(main, "margin", Place::margin);
     add_figures(main);
     add_part(main, "small", Place::small_print);
-    return html_page(shortened(title), embedded::style_sheets().front().text,
+    return html_page(shortened(title), style_sheet("sheet.css"),
                      Element("body").with("class", layout_.type).add(main));
   }
 

@@ -349,9 +349,6 @@ class PlanWriter {
     for (const language::Limit& limit : framework_.limits) {
       if (!is_computed(limit)) add("the limit " + text(limit.span), limit.span);
     }
-    if (kitchen_ != nullptr) {
-      for (const language::Uncomputed& each : kitchen_->uncomputed) add(each.what, each.span);
-    }
     json.push_back({{"what", "pH and water activity"}});
     return json;
   }

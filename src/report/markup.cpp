@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 #include <utf8proc.h>
 
+#include "base/embedded.hpp"
 #include "diagnostic/render.hpp"
 
 namespace maslin::report {
@@ -81,10 +82,22 @@ Element& Element::add(const Element& child) {
   return *this;
 }
 
+Element& Element::run(const Element& child) {
+  content_ += child.markup();
+  return *this;
+}
+
 std::string Element::markup() const {
   const std::string_view name = name_.text();
   if (name == "meta") return fmt::format("<{}{}>", name, attributes_);
   return fmt::format("<{0}{1}>{2}</{0}>", name, attributes_, content_);
+}
+
+std::string_view style_sheet(std::string_view name) {
+  for (const embedded::File& each : embedded::style_sheets()) {
+    if (each.path == name) return each.text;
+  }
+  return {};
 }
 
 std::string html_page(std::string_view title, std::string_view styles, const Element& body) {

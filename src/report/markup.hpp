@@ -49,6 +49,8 @@ class Element {
   // Text comes without a line end around it; children stand on lines of their own.
   Element& say(std::string_view text);
   Element& add(const Element& child);
+  // A child that runs on in the line.
+  Element& run(const Element& child);
 
   // The element and all in it; `meta` is the only one written without an end.
   std::string markup() const;
@@ -58,6 +60,9 @@ class Element {
   std::string attributes_;
   std::string content_;
 };
+
+// One of the program's own style sheets, by the name of its file; empty where there is none.
+std::string_view style_sheet(std::string_view name);
 
 // A whole page. `styles` is the program's own style sheet and nothing else: it is not escaped.
 std::string html_page(std::string_view title, std::string_view styles, const Element& body);

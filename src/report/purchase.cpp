@@ -13,7 +13,7 @@ namespace {
 const language::Line* line_in(const std::vector<language::Line>& lines, const plan::Taken& taken) {
   for (const language::Line& line : lines) {
     if (line.to_buy && line.ingredient == taken.ingredient && line.acidity == taken.acidity &&
-        line.use_first == taken.use_first) {
+        line.use_first == taken.use_first && line.sulphited == taken.sulphited) {
       return &line;
     }
   }
@@ -26,7 +26,7 @@ bool is_fetched(const plan::Taken& taken) {
 
 bool is_same_thing(const plan::Taken& a, const plan::Taken& b) {
   return a.ingredient == b.ingredient && a.acidity == b.acidity && a.origin == b.origin &&
-         a.use_first == b.use_first;
+         a.use_first == b.use_first && a.sulphited == b.sulphited;
 }
 
 Purchase purchase_of(const language::Program& program, const language::Basket& basket,

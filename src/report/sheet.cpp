@@ -414,7 +414,6 @@ class SheetMaker {
       part.points.push_back(fmt::format("the limit `{}` ({}:{})", sources_.text(limit.span),
                                         file.name(), file.position(limit.span.begin).line));
     }
-    if (kitchen_ != nullptr) add(kitchen_->uncomputed);
     if (!part.points.empty()) sheet_.sections.push_back(std::move(part));
   }
 

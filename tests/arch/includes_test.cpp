@@ -13,9 +13,9 @@ namespace {
 
 // A folder may include itself and those before it. The typed model of the language holds
 // compositions, so science, which knows nothing of the language, comes before it.
-constexpr std::array<std::string_view, 15> order = {
+constexpr std::array<std::string_view, 16> order = {
     "base",  "source", "diagnostic", "syntax", "quantity", "science", "language", "blend",
-    "prove", "plan",   "record",     "report", "driver",   "server",  "command"};
+    "prove", "plan",   "record",     "label",  "report",   "driver",  "server",   "command"};
 
 std::size_t rank_of(std::string_view folder) {
   return static_cast<std::size_t>(std::find(order.begin(), order.end(), folder) - order.begin());

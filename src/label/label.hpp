@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+// What stands on a jar, from what a plan uses: plain values; each output prints the same. What the
+// plan cannot know is left out here and becomes a marked blank in print. No pH stands on a label,
+// and no month before every reading is in.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "diagnostic/diagnostic.hpp"
+#include "label/ingredients.hpp"
+#include "label/nutrition_table.hpp"
+#include "language/law.hpp"
+#include "language/program.hpp"
+#include "plan/make.hpp"
+
+namespace maslin::label {
+
+// Jars of one size that one boil fills.
+struct JarContents {
+  Volume holds;  // brimful
+  long count = 0;
+  std::optional<Mass> net;  // at the least, whole g; nothing for a jar that is not full
+};
+
+// Boils whose jars are alike, each a lot of its own.
+struct Lots {
+  long first = 1;
+  long last = 1;
+  std::vector<JarContents> jars;  // none: the kitchen has none
+};
+
+// What is to be filled in by hand.
+struct Blank {
+  std::string what;
+  std::string why;  // may be empty
+};
+
+struct Label {
+  const language::Law* law = nullptr;  // nothing: the kitchen names none
+  std::optional<std::string> name;     // nothing: a reserved one, whose standard is not met
+  std::string basket;                  // lot marks begin with it
+  long boils = 1;
+  std::vector<Phrase> ingredients;      // in the order of the list
+  std::vector<std::string> quantities;  // "apple 54 %"
+  std::vector<NutritionRow> nutrition;  // of 100 g
+  std::vector<Lots> lots;
+  std::vector<CardRow> card;
+  std::vector<std::string> not_stated;  // ingredients whose allergens are not stated
+  std::vector<Blank> blanks;
+  std::vector<std::string> notes;  // for the maker, not for the jar
+};
+
+// What it holds against the law and finds wanting is reported; there is a label all the same.
+Label make_label(const language::Program& program, const plan::Plan& plan,
+                 Diagnostics& diagnostics);
+
+// "October 2": what all jars of one boil bear.
+std::string lot_mark(const Label& label, long boil);
+
+}  // namespace maslin::label

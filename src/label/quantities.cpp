@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "label/quantities.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "base/spelling.hpp"
+#include "language/membership.hpp"
+#include "language/names.hpp"
+
+namespace maslin::label {
+namespace {
+
+using language::Program;
+
+std::vector<std::string> words_in(const std::string& text) {
+  std::vector<std::string> words(1);
+  for (const char c : lower_case(text)) {
+    const bool breaks = c == ' ' || c == ',' || c == ';' || c == '(' || c == ')';
+    if (!breaks) words.back() += c;
+    if (breaks && !words.back().empty()) words.emplace_back();
+  }
+  if (words.back().empty()) words.pop_back();
+  return words;
+}
+
+template <class Thing>
+bool is_called(const Thing& thing, const std::string& name) {
+  const auto same = [&](const std::string& each) {
+    return lower_case(each) == name || lower_case(each) + "s" == name;
+  };
+  return same(thing.name) || std::any_of(thing.also.begin(), thing.also.end(), same);
+}
+
+bool counts_for(const Program& program, language::IngredientId id, const std::string& name) {
+  if (is_called(program[id], name)) return true;
+  for (const language::Class& each : program.classes) {
+    if (is_called(each, name)) return language::is_of_class(program, id, each.name);
+  }
+  return false;
+}
+
+}  // namespace
+
+std::vector<Named> named_in(const Program& program, const std::string& title,
+                            const std::vector<Used>& used) {
+  const std::vector<std::string> words = words_in(title);
+  std::vector<Named> result;
+  for (std::size_t at = 0; at < words.size();) {
+    // The longest name that begins here: `green tomato` is no `tomato`.
+    std::size_t taken = 0;
+    for (std::size_t end = words.size(); end > at && taken == 0; --end) {
+      const std::string name =
+          fmt::format("{}", fmt::join(words.begin() + static_cast<std::ptrdiff_t>(at),
+                                      words.begin() + static_cast<std::ptrdiff_t>(end), " "));
+      Named named{name, Mass()};
+      for (const Used& each : used) {
+        if (counts_for(program, each.ingredient, name)) named.ingoing += each.weight;
+      }
+      if (!named.ingoing.is_positive()) continue;
+      result.push_back(named);
+      taken = end - at;
+    }
+    at += std::max<std::size_t>(taken, 1);
+  }
+  return result;
+}
+
+std::vector<std::string> quantities_of(const std::vector<Named>& named, FinishedMass finished) {
+  std::vector<Rational> percents;
+  Rational sum;
+  for (const Named& each : named) {
+    percents.push_back((each.ingoing.in_base() / finished.in_base() * 100).floor_to(1));
+    sum += each.ingoing.in_base() / finished.in_base() * 100;
+  }
+  std::vector<std::string> texts;
+  for (std::size_t i = 0; i < named.size(); ++i) {
+    const std::string number = percents[i].to_decimal(0);
+    texts.push_back(sum > Rational(100) ? fmt::format("{} g of {} per 100 g", number, named[i].what)
+                                        : fmt::format("{} {} %", named[i].what, number));
+  }
+  return texts;
+}
+
+}  // namespace maslin::label

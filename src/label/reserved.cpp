@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "label/reserved.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/spelling.hpp"
+#include "language/amounts.hpp"
+#include "language/membership.hpp"
+#include "science/fruit.hpp"
+
+namespace maslin::label {
+namespace {
+
+using language::Law;
+using language::Limit;
+using language::Standard;
+using plan::Taken;
+
+bool holds_words(const std::string& title, std::string_view words) {
+  const std::string low = " " + lower_case(title) + " ";
+  return low.find(" " + lower_case(words) + " ") != std::string::npos;
+}
+
+std::vector<const Taken*> all_taken(const plan::Draft& draft) {
+  std::vector<const Taken*> all;
+  for (const auto* list : {&draft.produce, &draft.additions, &draft.substitutes}) {
+    for (const Taken& taken : *list) all.push_back(&taken);
+  }
+  return all;
+}
+
+// Shares of the finished product, or of the produce, over every range of figures and weight.
+Bounds value_of(const Product& product, const Limit& limit) {
+  Bounds sum;
+  for (const Taken* taken : all_taken(product.draft)) {
+    Bounds share = Bounds::exactly(0);
+    if (limit.property) {
+      const language::Stuff stuff{taken->ingredient, taken->acidity};
+      share = share_of(product.program, *limit.property, stuff).value_or(Bounds{0, 1});
+    } else if (takes(product.program, limit.share_of, taken->ingredient)) {
+      share = Bounds::exactly(1);
+    }
+    sum = {sum.low + taken->weight * share.low, sum.high + taken->weight * share.high};
+  }
+  if (language::is_of_finished(limit)) {
+    return {sum.low / product.finished.high.in_base(), sum.high / product.finished.low.in_base()};
+  }
+  Rational produce;
+  for (const Taken& taken : product.draft.produce) produce += taken.weight;
+  return {sum.low / produce, sum.high / produce};
+}
+
+std::vector<Used> counted_for(const Product& product, const Limit& limit) {
+  std::vector<Used> counted;
+  for (const Taken* taken : all_taken(product.draft)) {
+    if (!takes(product.program, limit.share_of, taken->ingredient)) continue;
+    counted.push_back({taken->ingredient, Mass(taken->weight), Mass()});
+  }
+  return counted;
+}
+
+// In the measure a standard is written in: grams in a kilogram, or a percentage. Towards the side
+// that is not met.
+std::string value_text(const Limit& limit, double value, bool low) {
+  constexpr double rounding = 1e-9;
+  constexpr double scale = 1000;
+  const double whole =
+      low ? std::floor(value * scale + rounding) : std::ceil(value * scale - rounding);
+  return limit.property ? fmt::format("{:.1f} %", whole / 10) : fmt::format("{:.0f} g/kg", whole);
+}
+
+std::optional<std::string> miss_of(const Product& product, const Law& law, const Standard& standard,
+                                   const Limit& limit) {
+  const std::string what =
+      limit.property ? std::string(language::name_of(*limit.property)) : limit.share_of.name;
+  if (limit.property && !language::is_linear(limit)) {
+    return fmt::format("{} was not worked out", what);
+  }
+  const Bounds value = value_of(product, limit);
+  if (!value.low.is_defined() || !value.high.is_defined()) {
+    return fmt::format("{} cannot be worked out", what);
+  }
+  constexpr double rounding = 1e-9;
+  if (limit.has_low) {
+    double least = limit.range.low.to_double();
+    if (!limit.property) {
+      least = least_of(product.program, counted_for(product, limit), law.name, standard.name,
+                       Share(least))
+                  .in_unit();
+    }
+    if (value.low.to_double() < least - rounding) {
+      return fmt::format("{} of the finished product may be as little as {}, and {} is asked", what,
+                         value_text(limit, value.low.to_double(), true),
+                         value_text(limit, least, false));
+    }
+  }
+  if (limit.has_high && value.high > limit.range.high) {
+    return fmt::format("{} may be as much as {}, and no more than {} is asked", what,
+                       value_text(limit, value.high.to_double(), false),
+                       value_text(limit, limit.range.high.to_double(), true));
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+Share least_of(const language::Program& program, const std::vector<Used>& counted,
+               std::string_view law, std::string_view standard, Share general) {
+  std::vector<science::FruitMinimum> fruits;
+  for (const Used& each : counted) {
+    science::FruitMinimum fruit{kilograms(each.weight), general};
+    const language::Ingredient& ingredient = program[each.ingredient];
+    for (const language::LeastFruit& row : language::least_fruits()) {
+      const bool named = ingredient.name == row.fruit ||
+                         std::find(ingredient.also.begin(), ingredient.also.end(), row.fruit) !=
+                             ingredient.also.end();
+      if (named && row.law == law && row.standard == standard) fruit.minimum = row.least;
+    }
+    fruits.push_back(fruit);
+  }
+  const auto least = science::mixed_minimum(fruits);
+  return least ? least.value() : general;
+}
+
+std::optional<Judgement> judge_name(const Product& product, const std::string& title,
+                                    const Law& law) {
+  std::optional<Judgement> found;
+  const auto longer = [&](const std::string& name) {
+    return holds_words(title, name) && (!found || name.size() > found->name.size());
+  };
+  for (const language::ReservedName& row : language::reserved_names()) {
+    const std::string name(row.name);
+    if (row.law == law.name && longer(name)) {
+      found = Judgement{name, nullptr, {"what the law asks of it is not in this library"}};
+    }
+  }
+  const Standard* chosen = nullptr;
+  for (const Standard& standard : product.program.standards) {
+    if (standard.place != law.name || standard.reserved_name.empty()) continue;
+    if (!longer(standard.reserved_name)) continue;
+    found = Judgement{standard.reserved_name, &standard, {}};
+    chosen = &standard;
+  }
+  if (chosen == nullptr || found->standard == nullptr) return found;
+  for (const Limit& limit : chosen->limits) {
+    if (auto miss = miss_of(product, law, *chosen, limit)) found->unmet.push_back(*miss);
+  }
+  return found;
+}
+
+}  // namespace maslin::label

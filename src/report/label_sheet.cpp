@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "report/label_sheet.hpp"
+
+#include <fmt/format.h>
+
+#include "report/sheet.hpp"
+
+namespace maslin::report {
+
+std::string label_title(const label::Label& label) { return label.name.value_or(blank); }
+
+LabelLine ingredient_line(const label::Label& label) {
+  LabelLine line;
+  for (const label::Phrase& each : label.ingredients) {
+    if (!line.empty()) line.push_back({", ", false});
+    line.insert(line.end(), each.begin(), each.end());
+  }
+  if (!label.not_stated.empty()) {
+    line.push_back(
+        {fmt::format("; allergens not stated for {}: {}", fmt::join(label.not_stated, ", "), blank),
+         false});
+  }
+  return line;
+}
+
+std::vector<std::string> keeping_lines(const label::Label&) {
+  return {fmt::format("Keep cold. Best before: {}", blank),
+          "Once opened, keep in the refrigerator and use soon.", fmt::format("Made: {}", blank),
+          fmt::format("Made by: {}", blank)};
+}
+
+std::vector<std::string> net_lines(const label::Lots& lots) {
+  if (lots.jars.empty()) return {fmt::format("net {} g", blank)};
+  std::vector<std::string> lines;
+  for (const label::JarContents& jar : lots.jars) {
+    const std::string net = jar.net ? jar.net->in_base().to_decimal(0) : blank;
+    lines.push_back(fmt::format("{} jar{} of {} ml{}: net {} g", jar.count,
+                                jar.count == 1 ? "" : "s", jar.holds.in_base().to_decimal(0),
+                                jar.net ? "" : ", not full", net));
+  }
+  return lines;
+}
+
+std::string law_line(const label::Label& label) {
+  if (label.law == nullptr) return "law: none given";
+  return fmt::format("law: {} ({})", label.law->name, label.law->source);
+}
+
+std::string nutrition_title(const label::Label& label) {
+  if (label.law == nullptr || label.law->table_per_100_g) return "Nutrition per 100 g";
+  return "In 100 g, to work the panel out from";
+}
+
+LabelLine card_line(const label::CardRow& row) {
+  if (row.in.empty()) {
+    return {{fmt::format("{}: stated for nothing that is used", row.allergen), false}};
+  }
+  return {{row.allergen, true}, {fmt::format(": in {}", fmt::join(row.in, ", ")), false}};
+}
+
+std::vector<std::string> card_notes(const label::Label& label) {
+  std::vector<std::string> notes;
+  if (!label.not_stated.empty()) {
+    notes.push_back(
+        fmt::format("Not stated, so any of these may be in it: {}. Read the packets: {}",
+                    fmt::join(label.not_stated, ", "), blank));
+  }
+  notes.emplace_back(
+      "This is what the ingredients' entries state. It says nothing of traces from the kitchen.");
+  return notes;
+}
+
+}  // namespace maslin::report
