@@ -56,7 +56,7 @@ struct Label {
 Label make_label(const language::Program& program, const plan::Plan& plan,
                  Diagnostics& diagnostics);
 
-// "October 2": what all jars of one boil bear.
+// "October, boil 2": what all jars of one boil bear.
 std::string lot_mark(const Label& label, long boil);
 
 }  // namespace maslin::label

@@ -83,12 +83,14 @@ class Maker {
     if (!judged) return;
     if (judged->unmet.empty()) {
       note_met(*judged);
+      fruit_ = judged->fruit;
       return;
     }
     auto& found = diagnostics_.report(
         Code::reserved_name, framework_.span,
-        fmt::format("the name `{}` is reserved in {}, and this is not shown to meet what it asks",
-                    judged->name, label_.law->name));
+        fmt::format(
+            "the law ({1}) reserves the name `{0}`, and this is not shown to meet what it asks",
+            judged->name, label_.law->name));
     for (const std::string& each : judged->unmet) {
       found.with_why(found.why.empty() ? each : found.why + "; " + each);
     }
@@ -140,6 +142,9 @@ class Maker {
     const std::string& title = framework_.title.empty() ? framework_.name : framework_.title;
     // The most that may be left, so that no share is overstated.
     label_.quantities = quantities_of(named_in(program_, title, used_), finished_.high);
+    if (fruit_.is_positive()) {
+      label_.quantities.push_back("prepared with " + per_100_g({"fruit", fruit_}, finished_.high));
+    }
   }
 
   // ---- Nutrition and weight -------------------------------------------------------------------
@@ -253,6 +258,7 @@ class Maker {
   Range<FinishedMass> finished_;
   Diagnostics& diagnostics_;
   std::vector<Used> used_;
+  Mass fruit_;  // what the standard of a reserved name counts
   Label label_;
 };
 
@@ -264,7 +270,7 @@ Label make_label(const Program& program, const plan::Plan& plan, Diagnostics& di
 
 std::string lot_mark(const Label& label, long boil) {
   if (label.boils == 1) return label.basket;
-  return fmt::format("{} {}", label.basket, boil);
+  return fmt::format("{}, boil {}", label.basket, boil);
 }
 
 }  // namespace maslin::label

@@ -41,6 +41,10 @@ bool counts_for(const Program& program, language::IngredientId id, const std::st
   return false;
 }
 
+Rational whole_percent(const Named& named, FinishedMass finished) {
+  return (named.ingoing.in_base() / finished.in_base() * 100).floor_to(1);
+}
+
 }  // namespace
 
 std::vector<Named> named_in(const Program& program, const std::string& title,
@@ -67,18 +71,19 @@ std::vector<Named> named_in(const Program& program, const std::string& title,
   return result;
 }
 
+std::string per_100_g(const Named& named, FinishedMass finished) {
+  return fmt::format("{} g of {} per 100 g", whole_percent(named, finished).to_decimal(0),
+                     named.what);
+}
+
 std::vector<std::string> quantities_of(const std::vector<Named>& named, FinishedMass finished) {
-  std::vector<Rational> percents;
   Rational sum;
-  for (const Named& each : named) {
-    percents.push_back((each.ingoing.in_base() / finished.in_base() * 100).floor_to(1));
-    sum += each.ingoing.in_base() / finished.in_base() * 100;
-  }
+  for (const Named& each : named) sum += each.ingoing.in_base() / finished.in_base();
   std::vector<std::string> texts;
-  for (std::size_t i = 0; i < named.size(); ++i) {
-    const std::string number = percents[i].to_decimal(0);
-    texts.push_back(sum > Rational(100) ? fmt::format("{} g of {} per 100 g", number, named[i].what)
-                                        : fmt::format("{} {} %", named[i].what, number));
+  for (const Named& each : named) {
+    texts.push_back(sum > Rational(1) ? "prepared with " + per_100_g(each, finished)
+                                      : fmt::format("{} {} %", each.what,
+                                                    whole_percent(each, finished).to_decimal(0)));
   }
   return texts;
 }

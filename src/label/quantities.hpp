@@ -19,8 +19,10 @@ struct Named {
 std::vector<Named> named_in(const language::Program& program, const std::string& title,
                             const std::vector<Used>& used);
 
-// "apple 54 %"; where one of them, or all together, would be more than 100 %, of each "115 g of
-// tomato per 100 g". Never rounded up.
+// "115 g of tomato per 100 g". Never rounded up.
+std::string per_100_g(const Named& named, FinishedMass finished);
+// "apple 54 %"; where one of them, or all together, would be more than 100 %, per 100 g of each.
+// Never rounded up.
 std::vector<std::string> quantities_of(const std::vector<Named>& named, FinishedMass finished);
 
 }  // namespace maslin::label

@@ -134,18 +134,21 @@ std::optional<Judgement> judge_name(const Product& product, const std::string& t
   for (const language::ReservedName& row : language::reserved_names()) {
     const std::string name(row.name);
     if (row.law == law.name && longer(name)) {
-      found = Judgement{name, nullptr, {"what the law asks of it is not in this library"}};
+      found = Judgement{name, nullptr, {"what the law asks of it is not in this library"}, Mass()};
     }
   }
   const Standard* chosen = nullptr;
   for (const Standard& standard : product.program.standards) {
     if (standard.place != law.name || standard.reserved_name.empty()) continue;
     if (!longer(standard.reserved_name)) continue;
-    found = Judgement{standard.reserved_name, &standard, {}};
+    found = Judgement{standard.reserved_name, &standard, {}, Mass()};
     chosen = &standard;
   }
   if (chosen == nullptr || found->standard == nullptr) return found;
   for (const Limit& limit : chosen->limits) {
+    if (!limit.property && limit.has_low) {
+      for (const Used& each : counted_for(product, limit)) found->fruit += each.weight;
+    }
     if (auto miss = miss_of(product, law, *chosen, limit)) found->unmet.push_back(*miss);
   }
   return found;

@@ -24,6 +24,7 @@ struct Judgement {
   std::string name;
   const language::Standard* standard = nullptr;  // nothing: what is asked of it is not known here
   std::vector<std::string> unmet;                // why it is not met, in words; none: it is
+  Mass fruit;  // ingoing, of what the standard asks a least share of
 };
 
 // The longest reserved name of the place in the title; nothing where there is none. Every limit is

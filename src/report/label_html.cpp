@@ -97,7 +97,7 @@ std::string card_html(const label::Label& label) {
   Element list("ul");
   for (const label::CardRow& row : label.card) {
     Element point("li");
-    add_line(point, card_line(row));
+    add_line(point, card_line(label, row));
     list.add(point);
   }
   Element main("main");

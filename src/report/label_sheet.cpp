@@ -51,7 +51,10 @@ std::string nutrition_title(const label::Label& label) {
   return "In 100 g, to work the panel out from";
 }
 
-LabelLine card_line(const label::CardRow& row) {
+LabelLine card_line(const label::Label& label, const label::CardRow& row) {
+  if (row.in.empty() && !label.not_stated.empty()) {
+    return {{fmt::format("{}: {}", row.allergen, blank), false}};
+  }
   if (row.in.empty()) {
     return {{fmt::format("{}: stated for nothing that is used", row.allergen), false}};
   }
@@ -62,8 +65,8 @@ std::vector<std::string> card_notes(const label::Label& label) {
   std::vector<std::string> notes;
   if (!label.not_stated.empty()) {
     notes.push_back(
-        fmt::format("Not stated, so any of these may be in it: {}. Read the packets: {}",
-                    fmt::join(label.not_stated, ", "), blank));
+        fmt::format("Allergens are not stated for {}: read the packets, and fill in the blanks.",
+                    fmt::join(label.not_stated, ", ")));
   }
   notes.emplace_back(
       "This is what the ingredients' entries state. It says nothing of traces from the kitchen.");

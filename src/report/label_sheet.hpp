@@ -21,8 +21,9 @@ std::vector<std::string> net_lines(const label::Lots& lots);
 std::string law_line(const label::Label& label);
 std::string nutrition_title(const label::Label& label);
 
-// "celery: in celery seed"; never that there is none of it.
-LabelLine card_line(const label::CardRow& row);
+// "celery: in celery seed"; a blank where something that is used does not state its allergens.
+// Never that there is none of it.
+LabelLine card_line(const label::Label& label, const label::CardRow& row);
 std::vector<std::string> card_notes(const label::Label& label);
 
 }  // namespace maslin::report

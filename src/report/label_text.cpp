@@ -5,9 +5,6 @@
 
 #include <utf8proc.h>
 
-#include <cstdlib>
-#include <memory>
-
 #include "report/label_sheet.hpp"
 #include "report/sheet.hpp"
 #include "report/text.hpp"
@@ -53,12 +50,10 @@ std::vector<std::string> blank_points(const label::Label& label) {
 
 Section lots_section(const label::Label& label) {
   Section section{"Lots", {}, {}, {}, Topic::other};
-  section.table.heads = {"lot", "jars"};
   for (const label::Lots& lots : label.lots) {
     for (long boil = lots.first; boil <= lots.last; ++boil) {
-      const std::vector<std::string> nets = net_lines(lots);
-      section.table.rows.push_back(
-          {label::lot_mark(label, boil), fmt::format("{}", fmt::join(nets, "; "))});
+      section.points.push_back(
+          fmt::format("{}: {}", label::lot_mark(label, boil), fmt::join(net_lines(lots), "; ")));
     }
   }
   return section;
@@ -101,7 +96,7 @@ std::string card_text(const label::Label& label) {
   sheet.title = "Allergens: " + label_title(label);
   sheet.head.push_back(law_line(label));
   Section card{"What is stated of what is used", {}, {}, {}, Topic::other};
-  for (const label::CardRow& row : label.card) card.points.push_back(plain(card_line(row)));
+  for (const label::CardRow& row : label.card) card.points.push_back(plain(card_line(label, row)));
   card.paragraphs = card_notes(label);
   sheet.sections.push_back(std::move(card));
   return to_text(sheet);
