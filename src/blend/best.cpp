@@ -66,6 +66,22 @@ bool meets_curved_limits(const Grounding& grounding, const language::Contents& p
   });
 }
 
+// The least acid that is expected of what leaves the pan: where a limit has the pH, its row holds
+// it there, however little acid there was before.
+void expect_no_higher(const language::Framework& framework, Boiling& boiling) {
+  for (const language::Limit& limit : framework.limits) {
+    if (limit.property != language::Property::ph || !limit.has_high) continue;
+    boiling.ph.high = std::min(boiling.ph.high, limit.range.high.to_double());
+  }
+}
+
+// As sour as anything that is kept by its acid: what settles then is as sour. Else more acid is
+// never tried, for what there was of it did not count.
+void expect_sour(Boiling& boiling) {
+  constexpr double line = 4.6;  // 21 CFR 114.3
+  boiling.ph.high = std::min(boiling.ph.high, line);
+}
+
 // Solves with what came about before until it comes about. Nothing when it never does, or when
 // nothing fits; `last` is then the latest programme.
 std::optional<Solved> settle(const Grounding& grounding, Setting setting, Solved& last) {
@@ -81,6 +97,7 @@ std::optional<Solved> settle(const Grounding& grounding, Setting setting, Solved
       next.water_kept = water_kept;
       next.acid_kept.low = setting.boiling->acid_kept.low;
     }
+    expect_no_higher(grounding.framework, next);
     setting.boiling = next;
     last = solve_again(grounding, setting);
   }
@@ -95,6 +112,7 @@ class HowFar {
   HowFar(const Grounding& grounding, Solved begin)
       : grounding_(grounding), begin_(*begin.setting.boiling), setting_(begin.setting) {
     missing_ = fits(begin) ? infinity : relax(begin.blend.program).total;
+    expect_sour(begin_);
     came_about_ = std::pow(std::max(begin_.acid_kept.low, 1e-3), 1 / volatility());
     nearest_ = std::move(begin);
     nearest_at_ = came_about_;
@@ -162,7 +180,14 @@ Solved solve_boiled(const Grounding& grounding, const Setting& setting) {
   if (!std::any_of(limits.begin(), limits.end(), is_curved) || !fits(last)) return last;
   if (auto settled = settle(grounding, setting, last)) return std::move(*settled);
   // Of a pan with nothing in it nothing came about.
-  if (!last.blend.evaporated || !last.setting.boiling) return last;
+  if (!last.setting.boiling) return last;
+  if (!last.blend.evaporated) {
+    Setting sour = last.setting;
+    expect_sour(*sour.boiling);
+    Solved candidate = solve_again(grounding, sour);
+    auto settled = settle(grounding, sour, candidate);
+    return settled ? std::move(*settled) : last;
+  }
   return HowFar(grounding, std::move(last)).run();
 }
 
