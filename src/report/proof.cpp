@@ -89,6 +89,24 @@ std::string mend_text(const language::Program& program, const language::Framewor
   return {};
 }
 
+// Produce of the mix of which a figure that the limits go by is not known, and how it counts.
+std::string unknown_text(const language::Program& program, const language::Framework& framework,
+                         const prove::Proof& proof) {
+  const bool by_ph = std::any_of(proof.limits.begin(), proof.limits.end(), [&](std::size_t limit) {
+    return framework.limits[limit].property == language::Property::ph;
+  });
+  std::string names;
+  for (const prove::Ingredient& each : proof.worst) {
+    const language::Ingredient& ingredient = program[each.ingredient];
+    if (by_ph && !ingredient.ph) names += (names.empty() ? "" : ", ") + ingredient.name;
+  }
+  if (names.empty()) return {};
+  return fmt::format(
+      "no pH is known of {}: it counts as the least acid that produce can be; give one, with its "
+      "source, where the ingredient is declared",
+      names);
+}
+
 }  // namespace
 
 std::string mix_text(const language::Program& program, const std::vector<prove::Ingredient>& mix) {
@@ -128,9 +146,11 @@ void tell_proof(const language::Program& program, const language::Framework& fra
                    (proof.reason.empty() ? mix : proof.reason),
       breaks ? "out of reach for this mix" : "");
   if (breaks) {
+    const std::string unknown = unknown_text(program, framework, proof);
     found.with_why(
         "whoever brings this basket is refused, though every share is inside its range; figures "
-        "stand at their unfavourable end");
+        "stand at their unfavourable end" +
+        (unknown.empty() ? "" : "; " + unknown));
   } else if (!mix.empty()) {
     found.with_why("the mix in question: " + mix);
   }
