@@ -64,7 +64,7 @@ double log_activity(Substance substance, double per_water) {
         return solutes::sucrose;
     }
   }();
-  const auto found = science::norrish(solute, maslin::Share(per_water));
+  const auto found = science::norrish(solute, Share(per_water));
   return found ? std::log(found->in_unit()) : 0;
 }
 
@@ -217,8 +217,8 @@ double LimitRow::charge(const language::Stuff& stuff) const {
   const auto& ph = program_[stuff.ingredient].ph;
   if (ph) part.published_ph = ph_range(ph->value);
   const PH at((low_ ? limit_.range.low : limit_.range.high).to_double());
-  const auto range = science::charge_at(
-      part, at, {maslin::Share(boiling_.acid_kept.low), maslin::Share(boiling_.acid_kept.high)});
+  const auto range =
+      science::charge_at(part, at, {Share(boiling_.acid_kept.low), Share(boiling_.acid_kept.high)});
   return (low_ ? range.low : range.high).in_unit();
 }
 

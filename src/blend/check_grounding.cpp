@@ -13,8 +13,8 @@ namespace {
 
 using language::Addition;
 using language::Framework;
+using language::ProduceShare;
 using language::Program;
-using language::Share;
 using language::Target;
 
 std::string percent(const Rational& share) { return (share * 100).to_decimal(1) + " %"; }
@@ -29,7 +29,7 @@ class Checker {
         supplies_(supplies(program_, grounding.basket, grounding.kitchen)) {}
 
   bool run() {
-    for (const Share& share : framework_.shares) check_share(share);
+    for (const ProduceShare& share : framework_.shares) check_share(share);
     for (std::size_t i = 0; i < framework_.additions.size(); ++i) check_addition(i);
     warn_about_strangers();
     return good_;
@@ -61,7 +61,7 @@ class Checker {
     return text;
   }
 
-  void check_share(const Share& share) {
+  void check_share(const ProduceShare& share) {
     if (!share.range.low.is_positive() || any_of(share.target)) return;
     // At the share, so that two that nothing fills are two reports.
     fail(Code::nothing_of_class, share.range_span,
@@ -168,7 +168,7 @@ class Checker {
   bool fits_somewhere(language::IngredientId ingredient) const {
     const auto takes_it = [&](const Target& target) { return takes(program_, target, ingredient); };
     return std::any_of(framework_.shares.begin(), framework_.shares.end(),
-                       [&](const Share& share) { return takes_it(share.target); }) ||
+                       [&](const ProduceShare& share) { return takes_it(share.target); }) ||
            std::any_of(framework_.additions.begin(), framework_.additions.end(),
                        [&](const Addition& addition) { return takes_it(addition.target); }) ||
            std::any_of(framework_.substitutions.begin(), framework_.substitutions.end(),

@@ -14,9 +14,9 @@ namespace {
 using language::Addition;
 using language::Framework;
 using language::Limit;
+using language::ProduceShare;
 using language::Program;
 using language::Property;
-using language::Share;
 using language::Substitution;
 
 class Grounder {
@@ -59,7 +59,7 @@ class Grounder {
   void make_columns() {
     blend_.total = add_column("total", {Role::total});
     layout_.share_order =
-        by_name(framework_.shares, [](const Share& share) { return share.target.name; });
+        by_name(framework_.shares, [](const ProduceShare& share) { return share.target.name; });
     layout_.produce.resize(framework_.shares.size());
     for (const std::size_t share : layout_.share_order) {
       make_taken(framework_.shares[share].target, {Role::produce, share}, layout_.produce[share]);
@@ -217,7 +217,7 @@ class Grounder {
 
   void add_shares() {
     for (const std::size_t index : layout_.share_order) {
-      const Share& share = framework_.shares[index];
+      const ProduceShare& share = framework_.shares[index];
       if (is_decided(layout_.produce[index])) continue;
       const double low = share.range.low.to_double();
       const double high = share.range.high.to_double();

@@ -10,7 +10,7 @@ namespace {
 
 using language::Addition;
 using language::Limit;
-using language::Share;
+using language::ProduceShare;
 
 class ObjectiveMaker {
  public:
@@ -102,7 +102,7 @@ class ObjectiveMaker {
   void add_preferred() {
     std::vector<Term> objective;
     for (const std::size_t index : layout_.share_order) {
-      const Share& share = framework_.shares[index];
+      const ProduceShare& share = framework_.shares[index];
       if (!share.prefer || layout_.produce[index].empty()) continue;
       add_deviation(share.target.name, ones(layout_.produce[index]), share.prefer->to_double(), 1,
                     objective);

@@ -74,7 +74,7 @@ bool is_in_the_pan_anyway(const Program& program, const Framework& framework,
     if (i != substitution.addition && takes_it(framework.additions[i].target)) return true;
   }
   return std::any_of(framework.shares.begin(), framework.shares.end(),
-                     [&](const Share& share) { return takes_it(share.target); });
+                     [&](const ProduceShare& share) { return takes_it(share.target); });
 }
 
 bool allows_other_strength(const Framework& framework, std::size_t addition) {

@@ -16,7 +16,7 @@ science::Computed<Range<double>> in_units(const science::Computed<Range<Real<Kin
   return Range<double>{range->low.in_unit(), range->high.in_unit()};
 }
 
-science::Computed<Range<double>> in_units(const Range<maslin::Share>& range) {
+science::Computed<Range<double>> in_units(const Range<Share>& range) {
   return Range<double>{range.low.in_unit(), range.high.in_unit()};
 }
 

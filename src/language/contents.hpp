@@ -26,7 +26,7 @@ class Contents {
                                         std::optional<Kilogram> finished);
 
   const science::Mixture& left() const { return left_; }
-  const Range<maslin::Share>& acid_kept() const { return acid_kept_; }
+  const Range<Share>& acid_kept() const { return acid_kept_; }
   science::Computed<science::MixturePh> ph() const;
   science::Computed<Range<WaterActivity>> water_activity() const;
 
@@ -40,7 +40,7 @@ class Contents {
   std::vector<science::Composition> compositions_;
   std::vector<science::AcidPart> acid_parts_;  // without their compositions
   science::Mixture left_;
-  Range<maslin::Share> acid_kept_{maslin::Share(1), maslin::Share(1)};
+  Range<Share> acid_kept_{Share(1), Share(1)};
   Kilogram boiled_away_{};
 };
 

@@ -136,7 +136,7 @@ void describe(Archive& a, Target& x) {
   pass_all(a, x.name, x.of_class, x.ingredient, x.narrowed, x.span);
 }
 template <class Archive>
-void describe(Archive& a, Share& x) {
+void describe(Archive& a, ProduceShare& x) {
   pass_all(a, x.target, x.range, x.prefer, x.span, x.range_span);
 }
 template <class Archive>

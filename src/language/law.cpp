@@ -41,7 +41,7 @@ const std::vector<Law>& laws() {
   static const std::vector<Law> all = {
 #undef MASLIN_LAW
 #define MASLIN_LAW(name, water, quantities, table, sulphites, source) \
-  {name, percent(water), quantities, table, maslin::Share((sulphites)*per_million), source},
+  {name, percent(water), quantities, table, Share((sulphites)*per_million), source},
 #include "language/laws.def"
 #undef MASLIN_LAW
 #define MASLIN_LAW(...)
@@ -64,7 +64,7 @@ const std::vector<LeastFruit>& least_fruits() {
   static const std::vector<LeastFruit> all = {
 #undef MASLIN_LEAST_FRUIT
 #define MASLIN_LEAST_FRUIT(law, standard, fruit, grams, source) \
-  {law, standard, fruit, maslin::Share((grams)*per_kilogram)},
+  {law, standard, fruit, Share((grams)*per_kilogram)},
 #include "language/laws.def"
 #undef MASLIN_LEAST_FRUIT
 #define MASLIN_LEAST_FRUIT(...)

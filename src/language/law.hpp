@@ -22,7 +22,7 @@ struct LeastFruit {
   std::string_view law;
   std::string_view standard;
   std::string_view fruit;
-  maslin::Share least;  // of the finished product
+  Share least;  // of the finished product
 };
 
 struct ReservedName {
@@ -39,10 +39,10 @@ struct Asked {
 
 struct Law {
   std::string_view name;
-  maslin::Share water_ignored;   // added water is not listed up to this, of the finished product
+  Share water_ignored;           // added water is not listed up to this, of the finished product
   bool says_quantities = false;  // of ingredients that the name of the food names
   bool table_per_100_g = false;  // nutrition
-  maslin::Share sulphites;       // declared above this, as sulphur dioxide
+  Share sulphites;               // declared above this, as sulphur dioxide
   std::string_view source;
 };
 

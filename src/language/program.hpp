@@ -124,7 +124,7 @@ struct Target {
   Span span;
 };
 
-struct Share {
+struct ProduceShare {
   Target target;
   Bounds range;  // of the prepared produce, 0 to 1
   std::optional<Rational> prefer;
@@ -260,7 +260,7 @@ struct Framework {
   Rational version;
   Status status = Status::not_stated;
   std::string status_source;
-  std::vector<Share> shares;
+  std::vector<ProduceShare> shares;
   std::vector<Addition> additions;
   std::vector<Substitution> substitutions;
   std::vector<Limit> limits;  // the floors of its routes among them

@@ -70,7 +70,7 @@ bool read_share(Context& context, View statement, Framework& result) {
     return false;
   }
   narrow(context, statement, *target);
-  Share share;
+  ProduceShare share;
   share.target = std::move(*target);
   share.range = *closed(*range, 0, 1);
   share.span = statement.span();
@@ -82,7 +82,7 @@ bool read_share(Context& context, View statement, Framework& result) {
   }
   share.prefer = read_preferred_share(context, statement);
   check_preferred(context, statement, share.prefer, share.range);
-  for (const Share& other : result.shares) {
+  for (const ProduceShare& other : result.shares) {
     if (!is_same(other.target, share.target)) continue;
     report_duplicate(context, Code::duplicate, "the share of", share.target.name, share.target.span,
                      other.target.span, "leave one out");

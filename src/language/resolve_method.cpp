@@ -254,7 +254,7 @@ class MethodReader {
       }
       whole = whole || (thing.of_class.valid() && is_all_of(target, thing));
     };
-    for (const Share& share : framework_.shares) look(share.target);
+    for (const ProduceShare& share : framework_.shares) look(share.target);
     for (const Addition& addition : framework_.additions) look(addition.target);
     if (whole && !all) {
       found.with_mend(fmt::format("write `all {}` for every slot of that class", wanted));

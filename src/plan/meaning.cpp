@@ -150,7 +150,7 @@ std::vector<Term> Meaning::weights() const {
 
 std::string Meaning::of_share(Statement statement, const Conflict& conflict) const {
   const std::size_t index = blend_.statements[statement].index;
-  const language::Share& share = given_.framework.shares[index];
+  const language::ProduceShare& share = given_.framework.shares[index];
   const double low = share.range.low.to_double();
   const double high = share.range.high.to_double();
   const double batch = misfit_.solved.setting.goal.kilograms;

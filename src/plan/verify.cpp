@@ -7,8 +7,8 @@ namespace maslin::plan {
 namespace {
 
 using language::Addition;
+using language::ProduceShare;
 using language::Program;
-using language::Share;
 
 const Rational kilogram(1000);  // g
 
@@ -92,7 +92,7 @@ class Verifier {
     std::vector<Rational> reached;
     const Rational total = given_.total.in_base();
     for (std::size_t i = 0; i < given_.framework.shares.size(); ++i) {
-      const Share& share = given_.framework.shares[i];
+      const ProduceShare& share = given_.framework.shares[i];
       Rational sum;
       int count = 0;
       for (const Taken& taken : given_.draft.produce) {

@@ -60,7 +60,7 @@ TEST_F(VerifyRules, SharesOutsideTheirRange) {
 
 TEST_F(VerifyRules, ANarrowShareMayBeMissedByAStepForEachAmount) {
   Program narrow = program_;
-  language::Share& apple = narrow.frameworks[0].shares[1];
+  language::ProduceShare& apple = narrow.frameworks[0].shares[1];
   apple.range = {number("0.5501"), number("0.5520")};  // 2200.4 g and 2208 g
   expect_passes(narrow, village_draft(program_), "0.4 g are missing, of two amounts of 5 g");
   apple.range = {number("0.5501"), number("0.56")};  // wide enough for two steps

@@ -33,7 +33,7 @@ class Shopper {
   std::vector<std::vector<IngredientId>> run() const {
     std::vector<std::vector<IngredientId>> result;
     for (std::size_t i = 0; i < framework_.shares.size(); ++i) {
-      const language::Share& share = framework_.shares[i];
+      const language::ProduceShare& share = framework_.shares[i];
       const bool missing = is_missing(share.target);
       const bool lacking = missing && share.range.low.is_positive();
       const bool has_room = missing && any_supply_ && share.range.high.is_positive();

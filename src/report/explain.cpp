@@ -269,7 +269,7 @@ class Explainer {
     line("{}: a framework ({})", found.name, place(found.span));
     documentation(found.span);
     line("  produce:");
-    for (const language::Share& share : found.shares) {
+    for (const language::ProduceShare& share : found.shares) {
       row("  " + share.target.name, plan::range_text(share.range));
     }
     line("  per kilogram of prepared produce:");

@@ -225,7 +225,7 @@ class PlanWriter {
   Json shares() const {
     Json json = Json::array();
     for (std::size_t i = 0; i < framework_.shares.size(); ++i) {
-      const language::Share& share = framework_.shares[i];
+      const language::ProduceShare& share = framework_.shares[i];
       Json each = {{"slot", printable(share.target.name)},
                    {"share", number_json(verified_.shares()[i])},
                    {"allowed_share", range_json(share.range)}};

@@ -111,7 +111,7 @@ class SheetMaker {
     std::string bounds;
     for (const plan::Limiting& each : plan_.limiting) {
       if (each.statement.kind != blend::StatementKind::share) continue;
-      const language::Share& share = framework_.shares[each.statement.index];
+      const language::ProduceShare& share = framework_.shares[each.statement.index];
       bounds += fmt::format("{}{} ({})", bounds.empty() ? "" : ", ", share.target.name,
                             range_text(share.range));
     }
@@ -136,7 +136,7 @@ class SheetMaker {
     Section& shares = section("Shares reached", Topic::shares);
     shares.table.heads = {"share", "reached", "allowed"};
     for (std::size_t i = 0; i < framework_.shares.size(); ++i) {
-      const language::Share& share = framework_.shares[i];
+      const language::ProduceShare& share = framework_.shares[i];
       std::string allowed = range_text(share.range);
       if (share.prefer) allowed += ", preferred " + percent_text(*share.prefer);
       shares.table.rows.push_back(
@@ -146,7 +146,7 @@ class SheetMaker {
     }
   }
 
-  void produce_rows(const Taken& taken, const language::Share& share, Table& table) {
+  void produce_rows(const Taken& taken, const language::ProduceShare& share, Table& table) {
     const std::string& ingredient = name(taken.ingredient);
     const auto drawn = drawer_.draw(taken);
     if (drawn.empty()) {

@@ -291,7 +291,7 @@ TEST(Library, FrameworksSayWhatTheyAre) {
                 each.status == language::Status::traditional)
         << each.name << ": nothing here is unchanged from a tested source";
     Rational most_squash;
-    for (const language::Share& share : each.shares) {
+    for (const language::ProduceShare& share : each.shares) {
       if (std::regex_match(share.target.name, squash)) most_squash += share.range.high;
     }
     EXPECT_LE(most_squash.to_double(), 0.2) << each.name << ": squash";

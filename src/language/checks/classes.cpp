@@ -39,7 +39,7 @@ std::vector<bool> all_above(const Program& program, std::size_t start) {
 }  // namespace
 
 void classes(const Program& program, const Framework& framework, Diagnostics& diagnostics) {
-  for (const Share& share : framework.shares) check(program, share.target, diagnostics);
+  for (const ProduceShare& share : framework.shares) check(program, share.target, diagnostics);
   for (const Addition& addition : framework.additions) check(program, addition.target, diagnostics);
   for (const Substitution& each : framework.substitutions) check(program, each.donor, diagnostics);
   for (const Limit& limit : framework.limits) {

@@ -86,7 +86,7 @@ void figures(const Program& program, const Framework& framework, Diagnostics& di
   }
   for (const Limit& limit : framework.limits) {
     if (!limit.property || !is_linear(limit)) continue;
-    for (const Share& share : framework.shares) {
+    for (const ProduceShare& share : framework.shares) {
       require(
           program, share.target,
           [&](IngredientId id) {

@@ -39,7 +39,7 @@ bool is_of_the_same(const Limit& a, const Limit& b) {
 }  // namespace
 
 void routes(const Program& program, const Framework& framework, Diagnostics& diagnostics) {
-  for (const Share& share : framework.shares) {
+  for (const ProduceShare& share : framework.shares) {
     check_slot(program, framework, share.target, diagnostics);
   }
   for (const Addition& addition : framework.additions) {

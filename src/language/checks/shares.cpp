@@ -13,7 +13,7 @@ std::string percent(const Rational& share) { return (share * 100).to_decimal(1) 
 void shares(const Program&, const Framework& framework, Diagnostics& diagnostics) {
   Rational least;
   Rational most;
-  for (const Share& share : framework.shares) {
+  for (const ProduceShare& share : framework.shares) {
     least += share.range.low;
     most += share.range.high;
   }
@@ -24,7 +24,7 @@ void shares(const Program&, const Framework& framework, Diagnostics& diagnostics
       Code::shares_cannot_reach, framework.produce_span,
       too_much ? fmt::format("the least shares add up to {}, more than the whole", percent(least))
                : fmt::format("the largest shares add up to only {} of the produce", percent(most)));
-  for (const Share& share : framework.shares) {
+  for (const ProduceShare& share : framework.shares) {
     const Rational& bound = too_much ? share.range.low : share.range.high;
     if (bound.is_positive()) {
       found.with_because(share.range_span,
