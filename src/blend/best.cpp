@@ -5,7 +5,6 @@
 #include <cmath>
 
 #include "blend/layout.hpp"
-#include "science/evaporation.hpp"
 
 namespace maslin::blend {
 namespace {
@@ -39,14 +38,14 @@ std::optional<language::Contents> pan_of(const Grounding& grounding, const Solve
     const double kilograms = solved.solution.columns[column];
     if (kilograms <= 0) continue;
     const Supply& supply = solved.blend.supplies[solved.blend.columns[column].supply];
-    parts.push_back({stuff_of(supply), Kilogram(kilograms)});
+    parts.push_back({stuff_of(supply), Kilogram(kilograms), slot_of(solved.blend.columns[column])});
     ingoing += kilograms;
   }
   std::optional<Kilogram> finished;
   if (solved.blend.evaporated) {
     finished = Kilogram(ingoing - solved.solution.columns[*solved.blend.evaporated]);
   }
-  auto pan = language::Contents::of(grounding.program, parts, finished);
+  auto pan = language::Contents::of(grounding.program, grounding.framework, parts, finished);
   if (!pan) return std::nullopt;
   return std::move(pan.value());
 }
@@ -82,6 +81,20 @@ void expect_sour(Boiling& boiling) {
   boiling.ph.high = std::min(boiling.ph.high, line);
 }
 
+// What was seen, and no more acid than this share of the water keeps for sure.
+Boiling with_at_least(double water_kept, const Boiling& seen) {
+  Boiling next = seen;
+  next.water_kept = water_kept;
+  const Boiling bound = boiled_to(seen, water_kept);
+  for (std::size_t i = 0; i < next.acid_kept.size(); ++i) {
+    KeptAcid& kept = next.acid_kept[i];
+    kept.share.low = bound.acid_kept[i].share.low;
+    kept.apart =
+        std::min(bound.acid_kept[i].apart, std::max(kept.share.high - kept.share.low, 0.0));
+  }
+  return next;
+}
+
 // Solves with what came about before until it comes about. Nothing when it never does, or when
 // nothing fits; `last` is then the latest programme.
 std::optional<Solved> settle(const Grounding& grounding, Setting setting, Solved& last) {
@@ -92,11 +105,8 @@ std::optional<Solved> settle(const Grounding& grounding, Setting setting, Solved
     const auto pan = pan_of(grounding, last);
     if (!pan) return std::nullopt;
     if (meets_curved_limits(grounding, *pan)) return last;
-    Boiling next = observed(*pan);
-    if (water_kept > 0) {
-      next.water_kept = water_kept;
-      next.acid_kept.low = setting.boiling->acid_kept.low;
-    }
+    Boiling next = observed(grounding.framework, *pan);
+    if (water_kept > 0) next = with_at_least(water_kept, next);
     expect_no_higher(grounding.framework, next);
     setting.boiling = next;
     last = solve_again(grounding, setting);
@@ -113,7 +123,7 @@ class HowFar {
       : grounding_(grounding), begin_(*begin.setting.boiling), setting_(begin.setting) {
     missing_ = fits(begin) ? infinity : relax(begin.blend.program).total;
     expect_sour(begin_);
-    came_about_ = std::pow(std::max(begin_.acid_kept.low, 1e-3), 1 / volatility());
+    came_about_ = std::max(begin_.volatiles_kept, 1e-3);
     nearest_ = std::move(begin);
     nearest_at_ = came_about_;
   }
@@ -141,15 +151,8 @@ class HowFar {
   }
 
  private:
-  static double volatility() { return science::acetic_acid_unfavourable.in_unit(); }
-
   void try_at(double water_kept) {
-    Boiling boiling = begin_;
-    boiling.water_kept = water_kept;
-    boiling.acid_kept = {std::pow(water_kept, volatility()), 1};
-    // In less water the same solutes stand closer.
-    for (double& each : boiling.per_water) each *= came_about_ / water_kept;
-    setting_.boiling = boiling;
+    setting_.boiling = boiled_to(begin_, water_kept);
     Solved candidate = solve_again(grounding_, setting_);
     if (auto settled = settle(grounding_, setting_, candidate)) {
       nearest_ = std::move(*settled);

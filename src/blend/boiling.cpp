@@ -90,26 +90,52 @@ constexpr std::array fixed_acids = {Substance::citric_acid,   Substance::malic_a
                                     Substance::lactic_acid,   Substance::succinic_acid,
                                     Substance::organic_acids};
 
-// How far apart the least and the most acid that is kept can be: the wider, the more of it may
-// stand in the aqueous phase without counting.
-double widest_keeping() {
-  constexpr int steps = 20;
-  const auto& volatility = science::acetic_acid_volatility;
+// How far apart the least and the most acid that is kept can be, whatever stays of the water.
+double widest_keeping(const Range<double>& beside, const Uncertain& uncertain) {
+  constexpr int steps = 50;
   double widest = 0;
-  for (int i = 1; i < steps; ++i) {
-    const double water_kept = i / static_cast<double>(steps);
-    widest = std::max(widest, std::pow(water_kept, volatility.low.in_unit()) -
-                                  std::pow(water_kept, volatility.high.in_unit()));
+  for (int i = 1; i <= steps; ++i) {
+    const double stays = i / static_cast<double>(steps);
+    const double least = std::max(1 - (1 - stays) / std::max(uncertain.water, 1e-3), 0.0);
+    const double low = acid_kept_of_all(least).low * beside.low;
+    const double most = std::min(stays + uncertain.acid * (1 - low), 1.0);
+    widest = std::max(widest, std::min(acid_kept_of_all(most).high * beside.high, 1.0) - low);
   }
-  constexpr double between_the_steps = 1.01;
-  return widest * between_the_steps;
+  constexpr double between_the_steps = 1.03;
+  return std::min(widest * between_the_steps, 1.0);
 }
 
 }  // namespace
 
-LimitRow::LimitRow(const language::Program& program, const language::Limit& limit, bool low,
-                   const Boiling& boiling)
-    : program_(program), limit_(limit), low_(low), boiling_(boiling) {
+Range<double> acid_kept_of_all(double water_kept) {
+  return {std::pow(water_kept, science::acetic_acid_volatility.high.in_unit()),
+          std::pow(water_kept, science::acetic_acid_volatility.low.in_unit())};
+}
+
+KeptAcid kept_beside(const Range<double>& all, const Range<double>& beside,
+                     const Uncertain& uncertain) {
+  return {{std::min(all.low * beside.low, 1.0), 1}, widest_keeping(beside, uncertain)};
+}
+
+Boiling boiled_to(const Boiling& seen, double water_kept) {
+  Boiling boiling = seen;
+  boiling.water_kept = water_kept;
+  const Range<double> before = acid_kept_of_all(std::max(seen.volatiles_kept, 1e-3));
+  const Range<double> now = acid_kept_of_all(water_kept);
+  for (KeptAcid& each : boiling.acid_kept) {
+    each = kept_beside(now, {each.share.low / before.low, each.share.high / before.high}, {});
+  }
+  // What goes in after the last boiling loses nothing.
+  if (!boiling.acid_kept.empty()) boiling.acid_kept.back() = KeptAcid{};
+  // In less water the same solutes stand closer.
+  for (double& each : boiling.per_water) each *= seen.volatiles_kept / water_kept;
+  boiling.volatiles_kept = water_kept;
+  return boiling;
+}
+
+LimitRow::LimitRow(const language::Program& program, const language::Framework& framework,
+                   const language::Limit& limit, bool low, const Boiling& boiling)
+    : program_(program), limit_(limit), low_(low), boiling_(boiling), boilings_(framework) {
   const double bound = (low ? limit.range.low : limit.range.high).to_double();
   switch (*limit.property) {
     case Property::acetic_acid:
@@ -128,8 +154,7 @@ LimitRow::LimitRow(const language::Program& program, const language::Limit& limi
 }
 
 void LimitRow::weigh_acid(double bound) {
-  const double kept = low_ ? boiling_.acid_kept.low : boiling_.acid_kept.high;
-  weights_[index_of(Substance::acetic_acid)] = kept;
+  of_acid_left_ = 1;
   of_boiled_off_ = bound;
   if (limit_.whole == Whole::volatile_matter) {
     // All that boils away was water, acid or alcohol before.
@@ -137,14 +162,13 @@ void LimitRow::weigh_acid(double bound) {
       weights_[index_of(each)] -= bound;
     }
     // Alcohol may all be gone, and more water left instead, or still be there.
-    if (boils() && low_) weights_[index_of(Substance::alcohol)] -= bound;
+    if (boiling_.is_boiled_down && low_) weights_[index_of(Substance::alcohol)] -= bound;
     return;
   }
   of_everything_ = -bound;
 }
 
 void LimitRow::weigh_stability(double bound) {
-  const double kept = low_ ? boiling_.acid_kept.low : boiling_.acid_kept.high;
   const auto dissociated =
       science::dissociated_acetic(PH(low_ ? boiling_.ph.high : boiling_.ph.low));
   const double whole = dissociated ? 1 - dissociated->in_unit() : 0;
@@ -156,7 +180,8 @@ void LimitRow::weigh_stability(double bound) {
     phase_[index_of(substance)] = -bound;
   };
   put(Substance::water, 0);
-  put(Substance::acetic_acid, 15.75 * whole * kept);
+  put(Substance::acetic_acid, 0);
+  of_acid_left_ = hundredths * 15.75 * whole;
   put(Substance::salt, 3.08);
   for (const Substance each : fixed_acids) put(each, 0);
   for (const Substance each : hexoses) put(each, 1);
@@ -164,11 +189,9 @@ void LimitRow::weigh_stability(double bound) {
     put(each, 0.5);
   }
   put(Substance::sugars, low_ ? 0.5 : 1);
-  if (boils() && low_) {
+  if (boiling_.is_boiled_down && low_) {
     // What boils off is acid and alcohol too, and leaves so much more water.
-    const double apart =
-        std::min(widest_keeping(), boiling_.acid_kept.high - boiling_.acid_kept.low);
-    phase_[index_of(Substance::acetic_acid)] -= bound * apart;
+    of_acid_apart_ = -bound;
     phase_[index_of(Substance::alcohol)] = -bound;
   }
   of_boiled_off_ = bound;
@@ -185,61 +208,92 @@ void LimitRow::weigh_water_activity(double bound) {
   weights_[index_of(Substance::water)] = of_water;
   of_boiled_off_ = -of_water;
   // Acid and alcohol that boil off are no water that does: so much more of it is left.
-  const double kept = boiling_.acid_kept.low;
+  const bool boils = boiling_.is_boiled_down;
   double& of_acid = weights_[index_of(Substance::acetic_acid)];
-  of_acid_left_ = kept * (of_acid - (boils() ? of_water : 0));
-  of_acid = boils() ? of_water : 0;
-  if (boils()) weights_[index_of(Substance::alcohol)] = of_water;
+  of_acid_left_ = of_acid - (boils ? of_water : 0);
+  of_acid = boils ? of_water : 0;
+  if (boils) weights_[index_of(Substance::alcohol)] = of_water;
 }
 
-double LimitRow::at_unfavourable_end(const science::Composition& composition) const {
+KeptAcid LimitRow::kept_of(const language::Slot& slot) const {
+  const bool counts = boiling_.is_boiled_down || limit_.property == Property::ph;
+  if (!counts || boiling_.acid_kept.empty()) return {};
+  KeptAcid result{{0, 0}, 0};
+  for (const language::Passing& each : boilings_.of(slot)) {
+    const KeptAcid& kept = boiling_.acid_kept[each.from];
+    const double fraction = each.fraction.to_double();
+    result.share.low += fraction * kept.share.low;
+    result.share.high += fraction * kept.share.high;
+    result.apart += fraction * kept.apart;
+  }
+  return {{std::min(result.share.low, 1.0), std::min(result.share.high, 1.0)}, result.apart};
+}
+
+double LimitRow::at_unfavourable_end(const science::Composition& composition,
+                                     const KeptAcid& kept) const {
   // A kilogram, with what no table gives counted as in every other mixture.
   const auto mixture = science::Mixture::of({{&composition, Kilogram(1)}});
   if (!mixture) return 0;  // a kilogram is always a weight
-  double sum = of_everything_ + of_acid_left_ * (*mixture)[Substance::acetic_acid].low.in_unit();
+  double sum = of_everything_;
+  const auto add = [&](Substance substance, double weight) {
+    if (weight == 0) return;
+    const Range<Kilogram> share = (*mixture)[substance];
+    // A row from below wants much of what counts for it and little of what counts against it.
+    const bool take_low = (weight > 0) == low_;
+    sum += weight * (take_low ? share.low : share.high).in_unit();
+  };
   for (const Weights* weights : {&weights_, &phase_}) {
     for (std::size_t i = 0; i < science::substance_count; ++i) {
-      const double weight = (*weights)[i];
-      if (weight == 0) continue;
-      const Range<Kilogram> share = (*mixture)[static_cast<Substance>(i)];
-      // A row from below wants much of what counts for it and little of what counts against it.
-      const bool take_low = (weight > 0) == low_;
-      sum += weight * (take_low ? share.low : share.high).in_unit();
+      const auto substance = static_cast<Substance>(i);
+      double weight = (*weights)[i];
+      if (weights == &weights_ && substance == Substance::acetic_acid) {
+        // What there was and what is left of it are one figure.
+        const bool take_low = (of_acid_left_ > 0) == low_;
+        weight += of_acid_left_ * (take_low ? kept.share.low : kept.share.high);
+      }
+      add(substance, weight);
     }
   }
+  add(Substance::acetic_acid, of_acid_apart_ * kept.apart);
   return sum;
 }
 
-double LimitRow::charge(const language::Stuff& stuff) const {
+double LimitRow::charge(const language::Stuff& stuff, const KeptAcid& kept) const {
   const science::Composition composition = composition_of(program_, stuff);
   science::AcidPart part;
   part.composition = &composition;
   const auto& ph = program_[stuff.ingredient].ph;
   if (ph) part.published_ph = ph_range(ph->value);
+  part.acetic_acid_kept = {Share(kept.share.low), Share(kept.share.high)};
   const PH at((low_ ? limit_.range.low : limit_.range.high).to_double());
-  const auto range =
-      science::charge_at(part, at, {Share(boiling_.acid_kept.low), Share(boiling_.acid_kept.high)});
+  const auto range = science::charge_at(part, at);
   return (low_ ? range.low : range.high).in_unit();
 }
 
-double LimitRow::of(const language::Stuff& stuff) const {
-  if (limit_.property == Property::ph) return charge(stuff);
+double LimitRow::of(const language::Stuff& stuff, const language::Slot& slot) const {
+  const KeptAcid kept = kept_of(slot);
+  if (limit_.property == Property::ph) return charge(stuff, kept);
+  const science::Composition composition = composition_of(program_, stuff);
   if (limit_.property == Property::acidity) {
     // Every acid but acetic stays.
-    const science::Composition composition = composition_of(program_, stuff);
     const Bounds all = science::acidity_as_acetic(composition);
     const Bounds acetic = composition.or_none(Substance::acetic_acid);
     const Rational fixed = low_ ? all.low - acetic.low : all.high - acetic.high;
-    return at_unfavourable_end(composition) + fixed.to_double();
+    return at_unfavourable_end(composition, kept) + fixed.to_double();
   }
-  return at_unfavourable_end(composition_of(program_, stuff));
+  return at_unfavourable_end(composition, kept);
 }
 
-Boiling observed(const language::Contents& pan) {
+Boiling observed(const language::Framework& framework, const language::Contents& pan) {
   // So that what is expected comes about, and not just nearly.
   constexpr double guard = 1e-6;
   Boiling boiling;
-  boiling.acid_kept = {pan.acid_kept().low.in_unit() * (1 - guard), pan.acid_kept().high.in_unit()};
+  boiling.is_boiled_down = says_how_far(framework);
+  boiling.volatiles_kept = pan.volatiles_kept().in_unit();
+  for (const Range<Share>& each : pan.acid_kept()) {
+    const Range<double> share{each.low.in_unit() * (1 - guard), each.high.in_unit()};
+    boiling.acid_kept.push_back({share, share.high - share.low});
+  }
   if (const auto ph = pan.ph()) {
     boiling.ph = {ph->range.low.in_unit() - guard, ph->range.high.in_unit() + guard};
   }

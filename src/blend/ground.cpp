@@ -353,12 +353,13 @@ class Grounder {
   }
 
   void add_curved_limit_row(const Limit& limit, Statement of, bool low) {
-    const LimitRow row(program_, limit, low, *setting_.boiling);
+    const LimitRow row(program_, framework_, limit, low, *setting_.boiling);
     std::vector<Term> terms;
     double largest = 0;
     for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
       if (!is_weight(blend_, column)) continue;
-      const double share = row.of(stuff_of(blend_.supplies[blend_.columns[column].supply]));
+      const ColumnInfo& info = blend_.columns[column];
+      const double share = row.of(stuff_of(blend_.supplies[info.supply]), slot_of(info));
       if (share == 0) continue;
       terms.push_back({column, share});
       largest = std::max(largest, std::abs(share));

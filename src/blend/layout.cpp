@@ -5,6 +5,18 @@
 
 namespace maslin::blend {
 
+language::Slot slot_of(const ColumnInfo& column) {
+  using language::SlotKind;
+  switch (column.role) {
+    case Role::produce:
+      return {SlotKind::produce, column.slot};
+    case Role::substitute:
+      return {SlotKind::substitute, column.slot};
+    default:
+      return {SlotKind::addition, column.slot};
+  }
+}
+
 bool is_weight(const Blend& blend, ColumnIndex column) {
   const Role role = blend.columns[column].role;
   return role == Role::produce || role == Role::addition || role == Role::substitute;

@@ -40,6 +40,9 @@ inline language::Stuff stuff_of(const Supply& supply) {
   return {supply.ingredient, supply.acidity};
 }
 
+// What a weight is taken for.
+language::Slot slot_of(const ColumnInfo& column);
+
 bool is_weight(const Blend& blend, ColumnIndex column);
 std::vector<Term> ones(const std::vector<ColumnIndex>& columns);
 

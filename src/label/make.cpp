@@ -155,10 +155,11 @@ class Maker {
     for (const plan::TakenId& id : plan::all_taken(draft_)) {
       const plan::Taken& taken = plan::taken_of(draft_, id);
       parts.push_back({{taken.ingredient, taken.acidity},
-                       Kilogram(taken.weight.to_double() / grams_in_kilogram)});
+                       Kilogram(taken.weight.to_double() / grams_in_kilogram),
+                       {id.list, taken.slot}});
     }
     const Kilogram finished(middle_finished().to_double() / grams_in_kilogram);
-    const auto contents = language::Contents::of(program_, parts, finished);
+    const auto contents = language::Contents::of(program_, framework_, parts, finished);
     if (!contents) {
       blank("nutrition", "it could not be worked out");
       return;

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "language/amounts.hpp"
+#include "language/method.hpp"
 #include "science/acidity.hpp"
 #include "science/mixture.hpp"
 
@@ -15,18 +16,24 @@ namespace maslin::language {
 struct InPan {
   Stuff stuff;
   Kilogram mass{};
+  Slot slot;  // of the framework, that it is taken for
 };
 
 class Contents {
  public:
-  // `finished` is what is left when it is boiled down; nothing where it is not boiled down. All of
-  // the acetic acid is taken to be in the pan from when the water begins to go.
+  // `finished` is what is left when it is boiled down, as the method has it, stage by stage. Where
+  // it is not boiled down, what a simmer takes counts against the acid that makes the pH, and all
+  // the water is there: then every other figure is at its unfavourable end.
   // Error: weights that cannot be.
-  static science::Computed<Contents> of(const Program& program, const std::vector<InPan>& parts,
+  static science::Computed<Contents> of(const Program& program, const Framework& framework,
+                                        const std::vector<InPan>& parts,
                                         std::optional<Kilogram> finished);
 
   const science::Mixture& left() const { return left_; }
-  const Range<Share>& acid_kept() const { return acid_kept_; }
+  // Of the acetic acid, by the boiling before which it goes in; 1 after the last.
+  const std::vector<Range<Share>>& acid_kept() const { return acid_kept_; }
+  // Share of what can boil away that is left, at the least.
+  Share volatiles_kept() const;
   science::Computed<science::MixturePh> ph() const;
   science::Computed<Range<WaterActivity>> water_activity() const;
 
@@ -35,13 +42,13 @@ class Contents {
   science::Computed<Range<double>> value_of(const Limit& limit) const;
 
  private:
-  explicit Contents(const science::Mixture& ingoing) : left_(ingoing) {}
+  explicit Contents(const science::Mixture& ingoing) : ingoing_(ingoing), left_(ingoing) {}
 
   std::vector<science::Composition> compositions_;
   std::vector<science::AcidPart> acid_parts_;  // without their compositions
+  science::Mixture ingoing_;
   science::Mixture left_;
-  Range<Share> acid_kept_{Share(1), Share(1)};
-  Kilogram boiled_away_{};
+  std::vector<Range<Share>> acid_kept_;
 };
 
 }  // namespace maslin::language

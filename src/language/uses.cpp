@@ -72,6 +72,13 @@ std::optional<Place> entry_of(const Method& method, const std::vector<Use>& uses
   return std::nullopt;
 }
 
+Rational most_lost(const Step& step) {
+  constexpr int covered = 3;
+  constexpr int uncovered = 10;
+  const int percent = step.lid == Lid::covered ? covered : uncovered;
+  return Rational(Rational::Wide{percent}, Rational::Wide{100});
+}
+
 std::optional<Rational> solids_at_the_end(const Method& method) {
   std::optional<Rational> solids;
   for (const Stage& stage : method.stages) {

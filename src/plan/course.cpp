@@ -60,7 +60,7 @@ class CourseMaker {
     switch (step.step->kind) {
       case StepKind::simmer:
       case StepKind::boil:
-        lose(step.step->lid == language::Lid::covered ? covered_loses : simmer_loses);
+        lose(language::most_lost(*step.step));
         break;
       case StepKind::reduce:
         reduce(step);

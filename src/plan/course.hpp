@@ -10,11 +10,6 @@
 
 namespace maslin::plan {
 
-// Share of its weight that a pan loses over one simmer: up to this, uncovered or not stated, and
-// covered. Common practice, no source.
-inline const Rational simmer_loses(Rational::Wide{10}, Rational::Wide{100});
-inline const Rational covered_loses(Rational::Wide{3}, Rational::Wide{100});
-
 struct Course {
   // By stage and step of the method, g in the pan when the step is done; for the whole batch.
   std::vector<std::vector<Range<Mass>>> after;

@@ -6,7 +6,7 @@
 
 #include "language/contents.hpp"
 #include "language/membership.hpp"
-#include "science/evaporation.hpp"
+#include "prove/boilings.hpp"
 
 namespace maslin::prove {
 namespace {
@@ -15,6 +15,8 @@ using language::Addition;
 using language::Extent;
 using language::Limit;
 using language::Property;
+using language::Slot;
+using language::SlotKind;
 using language::Stuff;
 using language::Substitution;
 using language::Whole;
@@ -77,12 +79,12 @@ class Counting {
   Counting(const Case& given, const Limit& limit, bool low, const blend::Boiling& boiling)
       : given_(given), limit_(limit), low_(low) {
     bound_ = (low ? limit.range.low : limit.range.high).to_double();
-    if (!is_linear(limit)) curved_.emplace(given.program, limit, low, boiling);
+    if (!is_linear(limit)) curved_.emplace(given.program, given.framework, limit, low, boiling);
   }
 
-  double of(const Stuff& stuff) const {
+  double of(const Stuff& stuff, const Slot& slot) const {
     const double sign = low_ ? 1 : -1;
-    if (curved_) return sign * curved_->of(stuff);
+    if (curved_) return sign * curved_->of(stuff, slot);
     double share = 0;
     if (!limit_.property) {
       share = takes(given_.program, limit_.share_of, stuff.ingredient) ? 1 : 0;
@@ -150,7 +152,8 @@ class RowMaker {
   template <class Of>
   void add_weighed(Row row, const Of& of, double of_boiled_off) {
     for (const Member& member : given_.members) {
-      row.of_member.push_back(of(Stuff{member.ingredient, std::nullopt}));
+      row.of_member.push_back(
+          of(Stuff{member.ingredient, std::nullopt}, Slot{SlotKind::produce, member.share}));
     }
     row.of_answer = nothing();
     if (answers_.boiled_off()) row.of_answer[*answers_.boiled_off()] = of_boiled_off;
@@ -164,7 +167,8 @@ class RowMaker {
     const auto& additions = given_.framework.additions;
     for (std::size_t i = from; i < additions.size(); ++i) {
       const Stuff& stuff = choice_.additions[i];
-      const double each = of(stuff) * kilograms_per_unit(given_, i, stuff);
+      const double each =
+          of(stuff, Slot{SlotKind::addition, i}) * kilograms_per_unit(given_, i, stuff);
       if (const auto place = answers_.of(i)) {
         row.of_answer[*place] += each;
         continue;
@@ -240,7 +244,8 @@ class RowMaker {
     row.is_limit = true;
     row.constant = counting.constant();
     add_weighed(
-        std::move(row), [&](const Stuff& stuff) { return counting.of(stuff); },
+        std::move(row),
+        [&](const Stuff& stuff, const Slot& slot) { return counting.of(stuff, slot); },
         counting.of_boiled_off());
   }
 
@@ -252,14 +257,14 @@ class RowMaker {
     // What cannot boil away stays, and as much of the water as was expected to.
     add_weighed(
         Row{},
-        [&](const Stuff& stuff) {
+        [&](const Stuff& stuff, const Slot& /*slot*/) {
           const auto solids = share_of(given_.program, Property::total_solids, stuff);
           return 1 - (solids ? solids->low.to_double() : 0);
         },
         -1);
     add_weighed(
         Row{},
-        [&](const Stuff& stuff) {
+        [&](const Stuff& stuff, const Slot& /*slot*/) {
           const auto composition = composition_of(given_.program, stuff);
           return composition.or_none(science::Substance::water).low.to_double() *
                  (1 - boiling_.water_kept);
@@ -340,6 +345,12 @@ bool is_proved(const Limit& limit) { return is_computed(limit) && !caps_produce(
 
 std::size_t answers_of(const Case& given) { return Answers(given).count(); }
 
+Range<double> weight_of(const Case& given, std::size_t addition, const Stuff& stuff) {
+  const Range<double> range = range_of(given.framework.additions[addition]);
+  const double each = kilograms_per_unit(given, addition, stuff);
+  return {range.low * each, range.high * each};
+}
+
 std::optional<std::vector<Choice>> choices_of(const Case& given, std::size_t most) {
   std::vector<Choice> result = {Choice{}};
   for (std::size_t i = 0; i < given.framework.additions.size(); ++i) {
@@ -364,9 +375,9 @@ blend::Boiling expected_boiling(const Case& given, const Choice& choice, double 
   std::vector<language::InPan> parts;
   double ingoing = 0;
   double water = 0;
-  const auto put = [&](const Stuff& stuff, double kilograms) {
+  const auto put = [&](const Stuff& stuff, const Slot& slot, double kilograms) {
     if (!(kilograms > 0)) return;
-    parts.push_back({stuff, Kilogram(kilograms)});
+    parts.push_back({stuff, Kilogram(kilograms), slot});
     ingoing += kilograms;
     water +=
         kilograms *
@@ -377,21 +388,19 @@ blend::Boiling expected_boiling(const Case& given, const Choice& choice, double 
                                     [&](const Member& each) { return each.share == share; });
     if (first == given.members.end()) continue;
     const Range<double>& range = given.shares[share];
-    put({first->ingredient, std::nullopt}, (range.low + range.high) / 2);
+    put({first->ingredient, std::nullopt}, {SlotKind::produce, share},
+        (range.low + range.high) / 2);
   }
   for (std::size_t i = 0; i < choice.additions.size(); ++i) {
-    const Range<double> range = range_of(given.framework.additions[i]);
-    put(choice.additions[i],
-        (range.low + range.high) / 2 * kilograms_per_unit(given, i, choice.additions[i]));
+    const Range<double> weight = weight_of(given, i, choice.additions[i]);
+    put(choice.additions[i], {SlotKind::addition, i}, (weight.low + weight.high) / 2);
   }
   std::optional<Kilogram> finished;
   if (says_how_far(given.framework)) finished = Kilogram(ingoing - (1 - water_kept) * water);
   blend::Boiling boiling;
-  const auto pan = language::Contents::of(given.program, parts, finished);
-  if (pan) boiling = blend::observed(*pan);
-  boiling.water_kept = water_kept;
-  const double unfavourable = science::acetic_acid_unfavourable.in_unit();
-  boiling.acid_kept = {std::pow(water_kept, unfavourable), 1};
+  const auto pan = language::Contents::of(given.program, given.framework, parts, finished);
+  if (pan) boiling = blend::observed(given.framework, *pan);
+  boiling = bounded(given, choice, boiling, water_kept);
   // The dissociated share of the acid goes by the pH that is allowed, not by the one of this mix.
   boiling.ph.high = never_above.to_double();
   for (const Limit& limit : given.framework.limits) {

@@ -67,6 +67,9 @@ bool is_proved(const language::Limit& limit);
 // How many amounts the planner chooses: additions that are ranges, and how far to boil down.
 std::size_t answers_of(const Case& given);
 
+// Kilograms of an addition for a kilogram of produce, by its range.
+Range<double> weight_of(const Case& given, std::size_t addition, const language::Stuff& stuff);
+
 // A plain answer to an even mix, for what is to be expected of boiling.
 blend::Boiling expected_boiling(const Case& given, const Choice& choice, double water_kept);
 

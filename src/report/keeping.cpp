@@ -17,24 +17,19 @@ using language::Whole;
 
 constexpr double grams_in_kilogram = 1000;
 
-std::vector<const plan::Taken*> in_the_pan(const plan::Draft& draft) {
-  std::vector<const plan::Taken*> result;
-  for (const auto* list : {&draft.produce, &draft.additions, &draft.substitutes}) {
-    for (const plan::Taken& taken : *list) result.push_back(&taken);
-  }
-  return result;
-}
-
 std::optional<language::Contents> contents_of(const language::Program& program,
                                               const plan::VerifiedPlan& plan) {
   std::vector<language::InPan> parts;
-  for (const plan::Taken* taken : in_the_pan(plan.draft())) {
-    parts.push_back({{taken->ingredient, taken->acidity},
-                     Kilogram(taken->weight.to_double() / grams_in_kilogram)});
+  for (const plan::TakenId& id : plan::all_taken(plan.draft())) {
+    const plan::Taken& taken = plan::taken_of(plan.draft(), id);
+    parts.push_back({{taken.ingredient, taken.acidity},
+                     Kilogram(taken.weight.to_double() / grams_in_kilogram),
+                     {id.list, taken.slot}});
   }
   std::optional<Kilogram> finished;
   if (plan.finished()) finished = Kilogram(plan.finished()->to_double() / grams_in_kilogram);
-  auto contents = language::Contents::of(program, parts, finished);
+  auto contents =
+      language::Contents::of(program, program[plan.draft().task.framework], parts, finished);
   if (!contents) return std::nullopt;
   return std::move(contents.value());
 }
@@ -138,12 +133,13 @@ class KeepingMaker {
     row("pH, not measured", {ph->range.low.in_unit(), high}, 2,
         fmt::format("line {:.1f} (British guidance): high end {:.2f} {}", line,
                     std::abs(line - high), high <= line ? "below" : "above"));
-    const auto taken = in_the_pan(plan_.draft());
+    const auto taken = plan::all_taken(plan_.draft());
     section_.points.push_back(fmt::format(
         "pH expected about {:.1f}; in finished foods such a figure was up to {:.2f} off; "
         "widest through {}, {}",
         ph->expected.in_unit(), science::claimed_uncertainty.in_unit(),
-        program_[taken[ph->driver]->ingredient].name, assumption_text(ph->assumption)));
+        program_[plan::taken_of(plan_.draft(), taken[ph->driver]).ingredient].name,
+        assumption_text(ph->assumption)));
   }
 
   void add_index() {

@@ -59,6 +59,8 @@ struct AcidPart {
   std::optional<Range<MolePerKilogram>> ash_alkalinity;
   // The acid that sets its pH, where it is known and the composition does not show it.
   std::optional<WeakAcid> main_acid;
+  // Of its acetic acid, what boiling left before the pH is asked for; 0 to 1.
+  Range<Share> acetic_acid_kept{Share(1), Share(1)};
 };
 
 // The acid a part is given in a balance.
@@ -70,12 +72,6 @@ struct GivenAcid {
 // the acid that its minerals and its pH call for, to be held against tables of acids. Where no
 // table names a main acid it is malic acid here. Error: as below.
 Computed<GivenAcid> given_acid(const AcidPart& part);
-
-// What boiling took before the pH is asked for.
-struct BoiledAway {
-  Kilogram water{};
-  Range<Share> acetic_acid_kept{Share(1), Share(1)};
-};
 
 // The assumption that widens the upper end of a pH most.
 enum class PhAssumption : std::uint8_t { published_ph, unknown_ph, minerals, acid_content };
@@ -106,11 +102,12 @@ struct MixturePh {
 // than the mixture, less buffering for a part more acid: the balance decides, part by part.
 //
 // Error: no water left, or no balance between pH 0 and 14.
-Computed<MixturePh> mixture_ph(const std::vector<AcidPart>& parts, const BoiledAway& boiled = {});
+Computed<MixturePh> mixture_ph(const std::vector<AcidPart>& parts,
+                               Kilogram water_boiled_away = Kilogram(0));
 
 // What a kilogram of a part brings into the balance of charges at this pH, mol, over every reading
 // of its figures (its `mass` does not count). The pH of a mixture is below `at` whenever the high
 // ends, each times its weight, add up to less than nothing. pH 0 to 14.
-Range<MolePerKilogram> charge_at(const AcidPart& part, PH at, const Range<Share>& acetic_acid_kept);
+Range<MolePerKilogram> charge_at(const AcidPart& part, PH at);
 
 }  // namespace maslin::science

@@ -37,30 +37,24 @@ double water_left(const Volatiles& volatiles, Kilogram acid, Volatility volatili
   return crossing(0, 1, too_much).value_or(0);
 }
 
-// Less water left takes more acid along, and so does more volatility; more acid leaves less room
-// for water.
-Computed<Reduction> reduced(const Mixture& mixture, const Ends& ends,
-                            const Range<Volatility>& volatility) {
-  for (const Volatility each : {volatility.low, volatility.high}) {
-    if (const auto error = bad_volatility(each)) return Failure{*error};
-  }
+std::optional<OutOfRange> bad_ends(const Mixture& mixture, const Ends& ends) {
   const Kilogram most = mixture.mass().high;
   if (!(ends.low.after > Kilogram(0))) {
-    return Failure{OutOfRange{"finished weight, kg", ends.finished.low.in_unit(),
-                              (most - ends.low.before).in_unit(), most.in_unit()}};
+    return OutOfRange{"finished weight, kg", ends.finished.low.in_unit(),
+                      (most - ends.low.before).in_unit(), most.in_unit()};
   }
   // Less than a millionth to boil away is rounding.
   if (!(ends.low.after < ends.low.before * (1 - 1e-6))) {
-    return Failure{OutOfRange{"finished weight, kg", ends.finished.low.in_unit(), 0,
-                              mixture.mass().low.in_unit()}};
+    return OutOfRange{"finished weight, kg", ends.finished.low.in_unit(), 0,
+                      mixture.mass().low.in_unit()};
   }
+  return std::nullopt;
+}
+
+Reduction left_of(const Mixture& mixture, const Ends& ends, const Range<Share>& acid_kept) {
   const Range<Kilogram> acid = mixture[Substance::acetic_acid];
-  const auto kept = [&](const Volatiles& volatiles, Kilogram of_acid, Volatility v) {
-    return Share(std::pow(water_left(volatiles, of_acid, v), v.in_unit()));
-  };
-  const Range<Share> acid_kept{kept(ends.low, acid.high, volatility.high),
-                               kept(ends.high, acid.low, volatility.low)};
-  const Range<Kilogram> finished{ends.finished.low, std::min(ends.finished.high, most)};
+  const Range<Kilogram> finished{ends.finished.low,
+                                 std::min(ends.finished.high, mixture.mass().high)};
   const Kilogram high_after = std::min(ends.high.after, ends.high.before);
   const BoiledDown boiled{{std::max(ends.low.after - acid_kept.high * acid.high, Kilogram(0)),
                            high_after - acid_kept.low * acid.low},
@@ -70,6 +64,31 @@ Computed<Reduction> reduced(const Mixture& mixture, const Ends& ends,
                     mixture.mass().high - finished.low},
                    acid_kept,
                    mixture.after(boiled)};
+}
+
+// Less water left takes more acid along, and so does more volatility; more acid leaves less room
+// for water.
+Computed<Reduction> reduced(const Mixture& mixture, const Ends& ends,
+                            const Range<Volatility>& volatility) {
+  for (const Volatility each : {volatility.low, volatility.high}) {
+    if (const auto error = bad_volatility(each)) return Failure{*error};
+  }
+  if (const auto error = bad_ends(mixture, ends)) return Failure{*error};
+  const Range<Kilogram> acid = mixture[Substance::acetic_acid];
+  const auto kept = [](const Volatiles& volatiles, Kilogram of_acid, Volatility v) {
+    return Share(std::pow(water_left(volatiles, of_acid, v), v.in_unit()));
+  };
+  return left_of(
+      mixture, ends,
+      {kept(ends.low, acid.high, volatility.high), kept(ends.high, acid.low, volatility.low)});
+}
+
+Ends down_to(const Mixture& mixture, Kilogram finished) {
+  const Range<Kilogram> before = volatiles(mixture);
+  const Range<Kilogram> mass = mixture.mass();
+  return {{before.low, before.low - (mass.high - finished)},
+          {before.high, before.high - (mass.low - finished)},
+          Range<Kilogram>::exactly(finished)};
 }
 
 std::optional<OutOfRange> bad_target(Share target) {
@@ -118,12 +137,14 @@ Computed<Reduction> reduce_to_soluble_solids(const Mixture& mixture, Share targe
 
 Computed<Reduction> reduce_to_weight(const Mixture& mixture, Kilogram finished,
                                      const Range<Volatility>& volatility) {
-  const Range<Kilogram> before = volatiles(mixture);
-  const Range<Kilogram> mass = mixture.mass();
-  const Ends ends{{before.low, before.low - (mass.high - finished)},
-                  {before.high, before.high - (mass.low - finished)},
-                  Range<Kilogram>::exactly(finished)};
-  return reduced(mixture, ends, volatility);
+  return reduced(mixture, down_to(mixture, finished), volatility);
+}
+
+Computed<Reduction> reduced_with(const Mixture& mixture, Kilogram finished,
+                                 const Range<Share>& acid_kept) {
+  const Ends ends = down_to(mixture, finished);
+  if (const auto error = bad_ends(mixture, ends)) return Failure{*error};
+  return left_of(mixture, ends, acid_kept);
 }
 
 Computed<KilojoulePerKilogram> latent_heat(Celsius boiling_point) {

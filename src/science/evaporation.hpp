@@ -39,6 +39,10 @@ Computed<Reduction> reduce_to_soluble_solids(const Mixture& mixture, Share targe
 // The same down to a weight on the scales.
 Computed<Reduction> reduce_to_weight(const Mixture& mixture, Kilogram finished,
                                      const Range<Volatility>& volatility);
+// What is left at that weight where it is known how much of the acid stayed.
+// Error: a finished weight below that of the solids, or above that of the mixture.
+Computed<Reduction> reduced_with(const Mixture& mixture, Kilogram finished,
+                                 const Range<Share>& acid_kept);
 
 // Heat that turns water at its boil to steam, 85 to 110 °C; linear between 2295 at 85, 2256.5 at
 // 100 and 2230 at 110 (IAPWS, from memory; tested against python3-iapws).

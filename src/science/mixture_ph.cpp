@@ -189,7 +189,8 @@ struct PartReadings {
 
 double middle_of(const Range<double>& range) { return (range.low + range.high) / 2; }
 
-PartReadings readings_of(const AcidPart& part, const Range<Share>& kept) {
+PartReadings readings_of(const AcidPart& part) {
+  const Range<Share>& kept = part.acetic_acid_kept;
   const Figures figures = figures_of(part);
   PartReadings result;
   result.ph_known = figures.ph_known;
@@ -291,6 +292,9 @@ void name_driver(MixturePh& result, const std::vector<PartReadings>& parts) {
 
 std::optional<OutOfRange> bad_part(const AcidPart& part) {
   if (const auto error = outside("weight, kg", part.mass.in_unit(), 0, 100'000)) return error;
+  for (const Share kept : {part.acetic_acid_kept.low, part.acetic_acid_kept.high}) {
+    if (const auto error = outside("acetic acid kept", kept.in_unit(), 0, 1)) return error;
+  }
   if (!part.published_ph) return std::nullopt;
   const Range<PH>& ph = *part.published_ph;
   if (const auto error = outside("published pH", ph.low.in_unit(), 1, 9)) return error;
@@ -305,7 +309,8 @@ Computed<GivenAcid> given_acid(const AcidPart& part) {
   kilogram.mass = Kilogram(1);
   const WeakAcid acid = main_acids_of(part).front();
   kilogram.main_acid = acid;
-  const PartReadings readings = readings_of(kilogram, Range<Share>::exactly(Share(1)));
+  kilogram.acetic_acid_kept = Range<Share>::exactly(Share(1));
+  const PartReadings readings = readings_of(kilogram);
   const auto by_moles = [&](const Reading& a, const Reading& b) {
     return a.moles[index_of(acid)] < b.moles[index_of(acid)];
   };
@@ -318,21 +323,18 @@ Computed<GivenAcid> given_acid(const AcidPart& part) {
   return GivenAcid{acid, {share(*least), share(*most)}};
 }
 
-Computed<MixturePh> mixture_ph(const std::vector<AcidPart>& parts, const BoiledAway& boiled) {
-  for (const Share kept : {boiled.acetic_acid_kept.low, boiled.acetic_acid_kept.high}) {
-    if (const auto error = outside("acetic acid kept", kept.in_unit(), 0, 1)) {
-      return Failure{*error};
-    }
-  }
+Computed<MixturePh> mixture_ph(const std::vector<AcidPart>& parts, Kilogram water_boiled_away) {
   std::vector<PartReadings> readings;
-  double water = -boiled.water.in_unit();
+  double water = -water_boiled_away.in_unit();
   for (const AcidPart& part : parts) {
     if (const auto error = bad_part(part)) return Failure{*error};
-    readings.push_back(readings_of(part, boiled.acetic_acid_kept));
+    readings.push_back(readings_of(part));
     water += water_of(*part.composition).low.in_unit() * part.mass.in_unit();
   }
   if (!(water > 0)) return Failure{OutOfRange{"water left, kg", water, 1e-6, 100'000}};
-  const auto at = [&](Wanted wanted) { return root(readings, wanted, boiled.water.in_unit()); };
+  const auto at = [&](Wanted wanted) {
+    return root(readings, wanted, water_boiled_away.in_unit());
+  };
   const auto low = at(Wanted::lowest);
   const auto expected = at(Wanted::expected);
   const auto high = at(Wanted::highest);
@@ -346,11 +348,10 @@ Computed<MixturePh> mixture_ph(const std::vector<AcidPart>& parts, const BoiledA
   return result;
 }
 
-Range<MolePerKilogram> charge_at(const AcidPart& part, PH at,
-                                 const Range<Share>& acetic_acid_kept) {
+Range<MolePerKilogram> charge_at(const AcidPart& part, PH at) {
   AcidPart kilogram = part;
   kilogram.mass = Kilogram(1);
-  const PartReadings readings = readings_of(kilogram, acetic_acid_kept);
+  const PartReadings readings = readings_of(kilogram);
   const PerAcid charges = mean_charges(at.in_unit());
   const double free = free_charge(at.in_unit());
   return {MolePerKilogram(part_balance(readings, Wanted::lowest, free, charges)),

@@ -63,12 +63,15 @@ std::optional<Range<double>> value_of(const Program& program, const plan::Draft&
   if (is_linear(limit)) return linear_value(program, draft, limit);
   constexpr double grams = 1000;
   std::vector<language::InPan> parts;
-  for (const plan::Taken& each : in_pan(draft)) {
-    parts.push_back({{each.ingredient, each.acidity}, Kilogram(each.weight.to_double() / grams)});
+  for (const plan::TakenId& id : plan::all_taken(draft)) {
+    const plan::Taken& each = plan::taken_of(draft, id);
+    parts.push_back({{each.ingredient, each.acidity},
+                     Kilogram(each.weight.to_double() / grams),
+                     {id.list, each.slot}});
   }
   std::optional<Kilogram> finished;
   if (draft.finished) finished = Kilogram(draft.finished->to_double() / grams);
-  const auto pan = language::Contents::of(program, parts, finished);
+  const auto pan = language::Contents::of(program, program[draft.task.framework], parts, finished);
   if (!pan) return std::nullopt;
   const auto value = pan->value_of(limit);
   if (!value) return std::nullopt;

@@ -17,9 +17,11 @@ class Maker {
     draw_produce();
     draw_additions();
     draw_limits();
+    if (chance(0.6)) draw_method();
     std::string text = "framework \"random\" {\n";
     text += block("produce", produce_) + block("per kilogram", additions_) +
             block("substitute", substitutions_) + block("limits", limits_);
+    if (!method_.empty()) text += "  method {\n" + method_ + "  }\n";
     return text + "}\n";
   }
 
@@ -86,7 +88,9 @@ class Maker {
     }
     if (chance(0.6)) {
       const int low = between(5, 50);
-      limits_.push_back(fmt::format("soluble solids {} .. {} %", low, low + between(6, 25)));
+      const int high = low + between(6, 25);
+      solids_ = (low + high) / 2;
+      limits_.push_back(fmt::format("soluble solids {} .. {} %", low, high));
     }
     if (chance(0.25)) limits_.push_back(fmt::format("water activity <= 0.{}", between(86, 99)));
     if (chance(0.25)) limits_.push_back(fmt::format("stability index >= {}", between(15, 65)));
@@ -100,8 +104,54 @@ class Maker {
     if (limits_.empty()) limits_.emplace_back("pH <= 4.2");
   }
 
+  // `vinegar` of `vinegar 300 ml`.
+  static std::string name_in(const std::string& statement) {
+    return statement.substr(0, statement.find_first_of("0123456789") - 1);
+  }
+
+  std::string heat() {
+    const std::vector<std::string> lids = {"", " covered", " uncovered"};
+    return fmt::format("{} {} min{}", chance(0.5) ? "simmer" : "boil", between(10, 40),
+                       lids[static_cast<std::size_t>(between(0, 2))]);
+  }
+
+  // Everything in some stage, the vinegar perhaps in two.
+  void draw_method() {
+    const int stages = between(1, 4);
+    std::vector<std::string> added(static_cast<std::size_t>(stages));
+    const auto put = [&](const std::string& what, int stage) {
+      std::string& list = added[static_cast<std::size_t>(stage)];
+      list += (list.empty() ? "" : ", ") + what;
+    };
+    for (const std::string& each : produce_) put(name_in(each), between(0, stages - 1));
+    for (std::size_t i = 0; i < additions_.size(); ++i) {
+      const std::string name = name_in(additions_[i]);
+      const int first = between(0, stages - 1);
+      if (i == 0 && first + 1 < stages && chance(0.6)) {
+        put(fmt::format("1/{} of {}", between(2, 4), name), first);
+        put("the rest of " + name, between(first + 1, stages - 1));
+      } else {
+        put(name, first);
+      }
+    }
+    const int boiled_down = between(0, stages - 1);
+    for (int i = 0; i < stages; ++i) {
+      method_ += fmt::format("    stage part{} {{\n", static_cast<char>('a' + i));
+      const std::string& list = added[static_cast<std::size_t>(i)];
+      if (!list.empty()) method_ += "      add " + list + "\n";
+      const bool reduces = solids_ > 0 && i == boiled_down;
+      if (reduces) method_ += fmt::format("      reduce to soluble solids {} %\n", solids_);
+      if (!reduces || chance(0.3)) method_ += "      " + heat() + "\n";
+      // Some of what may come is not to be eaten unboiled.
+      if (i + 1 == stages) method_ += fmt::format("      boil {} min\n", between(15, 30));
+      method_ += "    }\n";
+    }
+  }
+
   std::mt19937& random_;
   const FrameworkKind& kind_;
+  std::string method_;
+  int solids_ = 0;  // in the middle of what the limits ask for; none: they ask for none
   std::vector<std::string> produce_;
   std::vector<std::string> additions_;
   std::vector<std::string> substitutions_;

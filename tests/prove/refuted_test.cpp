@@ -95,6 +95,11 @@ void expect_mends_serve(const World& world, const prove::Proof& proof, int& mend
   }
 }
 
+// Of the order of cooking, which a method at random heeds as little as a beginner.
+bool is_advice(const std::string& code) {
+  return code == "acid-before-soft" || code == "sugar-before-soft";
+}
+
 TEST(Refuted, TheMixIsRefusedAndEachMendServes) {
   std::mt19937 random{1847};
   int refuted = 0;
@@ -120,6 +125,7 @@ TEST(Refuted, TheMixIsRefusedAndEachMendServes) {
     // Refused because of what it is, and not of how it is written or weighed.
     EXPECT_FALSE(codes.empty()) << whole;
     for (const std::string& code : codes) {
+      if (is_advice(code)) continue;
       EXPECT_TRUE(code == "does-not-fit" || code == "too-little" || code == "boil-misses-limit")
           << code << ": " << planned.messages() << whole;
     }

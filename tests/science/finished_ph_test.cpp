@@ -73,9 +73,10 @@ Finished finished_of(const Row& row, Larder& larder) {
     parts.push_back(larder.part(names.back(), std::stod(line.substr(space))));
     if (names.back() == "rest") result.all_known = false;
   }
-  const BoiledAway boiled{Kilogram(figure("boiled_away") / 1000),
-                          {Share(figure("acetic_kept_low")), Share(figure("acetic_kept_high"))}};
-  const auto ph = mixture_ph(parts, boiled);
+  for (AcidPart& part : parts) {
+    part.acetic_acid_kept = {Share(figure("acetic_kept_low")), Share(figure("acetic_kept_high"))};
+  }
+  const auto ph = mixture_ph(parts, Kilogram(figure("boiled_away") / 1000));
   EXPECT_TRUE(ph.ok()) << result.product;
   if (!ph) return result;
   result.computed = *ph;
