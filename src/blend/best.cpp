@@ -30,24 +30,27 @@ bool fits(const Solved& solved) { return solved.solution.status == Status::optim
 
 bool is_curved(const language::Limit& limit) { return is_computed(limit) && !is_linear(limit); }
 
-std::optional<language::Contents> pan_of(const Grounding& grounding, const Solved& solved) {
+// All that goes in.
+struct Pan {
   std::vector<language::InPan> parts;
-  double ingoing = 0;
+  double weight = 0;  // kg
+  double water = 0;   // at the least
+};
+
+Pan in_the_pan(const Grounding& grounding, const Solved& solved) {
+  Pan pan;
   for (ColumnIndex column = 0; column < solved.blend.columns.size(); ++column) {
     if (!is_weight(solved.blend, column)) continue;
     const double kilograms = solved.solution.columns[column];
     if (kilograms <= 0) continue;
-    const Supply& supply = solved.blend.supplies[solved.blend.columns[column].supply];
-    parts.push_back({stuff_of(supply), Kilogram(kilograms), slot_of(solved.blend.columns[column])});
-    ingoing += kilograms;
+    const ColumnInfo& info = solved.blend.columns[column];
+    const language::Stuff stuff = stuff_of(solved.blend.supplies[info.supply]);
+    pan.parts.push_back({stuff, Kilogram(kilograms), slot_of(info)});
+    pan.weight += kilograms;
+    const auto composition = composition_of(grounding.program, stuff);
+    pan.water += kilograms * composition.or_none(science::Substance::water).low.to_double();
   }
-  std::optional<Kilogram> finished;
-  if (solved.blend.evaporated) {
-    finished = Kilogram(ingoing - solved.solution.columns[*solved.blend.evaporated]);
-  }
-  auto pan = language::Contents::of(grounding.program, grounding.framework, parts, finished);
-  if (!pan) return std::nullopt;
-  return std::move(pan.value());
+  return pan;
 }
 
 bool meets_curved_limits(const Grounding& grounding, const language::Contents& pan) {
@@ -81,20 +84,6 @@ void expect_sour(Boiling& boiling) {
   boiling.ph.high = std::min(boiling.ph.high, line);
 }
 
-// What was seen, and no more acid than this share of the water keeps for sure.
-Boiling with_at_least(double water_kept, const Boiling& seen) {
-  Boiling next = seen;
-  next.water_kept = water_kept;
-  const Boiling bound = boiled_to(seen, water_kept);
-  for (std::size_t i = 0; i < next.acid_kept.size(); ++i) {
-    KeptAcid& kept = next.acid_kept[i];
-    kept.share.low = bound.acid_kept[i].share.low;
-    kept.apart =
-        std::min(bound.acid_kept[i].apart, std::max(kept.share.high - kept.share.low, 0.0));
-  }
-  return next;
-}
-
 // Solves with what came about before until it comes about. Nothing when it never does, or when
 // nothing fits; `last` is then the latest programme.
 std::optional<Solved> settle(const Grounding& grounding, Setting setting, Solved& last) {
@@ -106,7 +95,14 @@ std::optional<Solved> settle(const Grounding& grounding, Setting setting, Solved
     if (!pan) return std::nullopt;
     if (meets_curved_limits(grounding, *pan)) return last;
     Boiling next = observed(grounding.framework, *pan);
-    if (water_kept > 0) next = with_at_least(water_kept, next);
+    if (water_kept > 0) {
+      // Never more than was counted on before, so that it comes to rest.
+      next.water_kept = water_kept;
+      for (std::size_t i = 0; i < next.acid_kept.size(); ++i) {
+        double& low = next.acid_kept[i].share.low;
+        low = std::min(low, setting.boiling->acid_kept[i].share.low);
+      }
+    }
     expect_no_higher(grounding.framework, next);
     setting.boiling = next;
     last = solve_again(grounding, setting);
@@ -119,8 +115,12 @@ std::optional<Solved> settle(const Grounding& grounding, Setting setting, Solved
 // asked to stay, and the programme that comes nearest is kept.
 class HowFar {
  public:
-  HowFar(const Grounding& grounding, Solved begin)
-      : grounding_(grounding), begin_(*begin.setting.boiling), setting_(begin.setting) {
+  // `pan` is of a programme that has a solution.
+  HowFar(const Grounding& grounding, Solved begin, Pan pan)
+      : grounding_(grounding),
+        pan_(std::move(pan)),
+        begin_(*begin.setting.boiling),
+        setting_(begin.setting) {
     missing_ = fits(begin) ? infinity : relax(begin.blend.program).total;
     expect_sour(begin_);
     came_about_ = std::max(begin_.volatiles_kept, 1e-3);
@@ -152,7 +152,9 @@ class HowFar {
 
  private:
   void try_at(double water_kept) {
-    setting_.boiling = boiled_to(begin_, water_kept);
+    const auto boiling = boiled_to(water_kept);
+    if (!boiling) return;
+    setting_.boiling = *boiling;
     Solved candidate = solve_again(grounding_, setting_);
     if (auto settled = settle(grounding_, setting_, candidate)) {
       nearest_ = std::move(*settled);
@@ -167,7 +169,21 @@ class HowFar {
     nearest_at_ = water_kept;
   }
 
+  // What it would come to if the same were boiled down so far.
+  std::optional<Boiling> boiled_to(double water_kept) const {
+    const double away = (1 - water_kept) * pan_.water;
+    const auto pan = language::Contents::of(grounding_.program, grounding_.framework, pan_.parts,
+                                            Kilogram(pan_.weight - away));
+    if (!pan) return std::nullopt;
+    Boiling boiling = observed(grounding_.framework, *pan);
+    boiling.water_kept = water_kept;
+    for (KeptAcid& each : boiling.acid_kept) each.share.high = 1;
+    boiling.ph = begin_.ph;
+    return boiling;
+  }
+
   const Grounding& grounding_;
+  Pan pan_;
   Boiling begin_;
   Setting setting_;
   double came_about_ = 1;  // share of the water that stayed
@@ -181,6 +197,7 @@ Solved solve_boiled(const Grounding& grounding, const Setting& setting) {
   Solved last = solve_again(grounding, setting);
   const auto& limits = grounding.framework.limits;
   if (!std::any_of(limits.begin(), limits.end(), is_curved) || !fits(last)) return last;
+  Pan pan = in_the_pan(grounding, last);
   if (auto settled = settle(grounding, setting, last)) return std::move(*settled);
   // Of a pan with nothing in it nothing came about.
   if (!last.setting.boiling) return last;
@@ -191,10 +208,19 @@ Solved solve_boiled(const Grounding& grounding, const Setting& setting) {
     auto settled = settle(grounding, sour, candidate);
     return settled ? std::move(*settled) : last;
   }
-  return HowFar(grounding, std::move(last)).run();
+  return HowFar(grounding, std::move(last), std::move(pan)).run();
 }
 
 }  // namespace
+
+science::Computed<language::Contents> pan_of(const Grounding& grounding, const Solved& solved) {
+  const Pan pan = in_the_pan(grounding, solved);
+  std::optional<Kilogram> finished;
+  if (solved.blend.evaporated) {
+    finished = Kilogram(pan.weight - solved.solution.columns[*solved.blend.evaporated]);
+  }
+  return language::Contents::of(grounding.program, grounding.framework, pan.parts, finished);
+}
 
 Solved solve_again(const Grounding& grounding, const Setting& setting) {
   Solved solved;

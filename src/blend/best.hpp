@@ -21,4 +21,7 @@ Solved solve_best(const Grounding& grounding, const Setting& setting);
 // As the setting says: with its choice of caps, and what it expects of boiling.
 Solved solve_again(const Grounding& grounding, const Setting& setting);
 
+// What leaves the pan then. Error: more is to boil away than is in the pan when the method says so.
+science::Computed<language::Contents> pan_of(const Grounding& grounding, const Solved& solved);
+
 }  // namespace maslin::blend

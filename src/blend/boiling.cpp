@@ -117,22 +117,6 @@ KeptAcid kept_beside(const Range<double>& all, const Range<double>& beside,
   return {{std::min(all.low * beside.low, 1.0), 1}, widest_keeping(beside, uncertain)};
 }
 
-Boiling boiled_to(const Boiling& seen, double water_kept) {
-  Boiling boiling = seen;
-  boiling.water_kept = water_kept;
-  const Range<double> before = acid_kept_of_all(std::max(seen.volatiles_kept, 1e-3));
-  const Range<double> now = acid_kept_of_all(water_kept);
-  for (KeptAcid& each : boiling.acid_kept) {
-    each = kept_beside(now, {each.share.low / before.low, each.share.high / before.high}, {});
-  }
-  // What goes in after the last boiling loses nothing.
-  if (!boiling.acid_kept.empty()) boiling.acid_kept.back() = KeptAcid{};
-  // In less water the same solutes stand closer.
-  for (double& each : boiling.per_water) each *= seen.volatiles_kept / water_kept;
-  boiling.volatiles_kept = water_kept;
-  return boiling;
-}
-
 LimitRow::LimitRow(const language::Program& program, const language::Framework& framework,
                    const language::Limit& limit, bool low, const Boiling& boiling)
     : program_(program), limit_(limit), low_(low), boiling_(boiling), boilings_(framework) {

@@ -48,9 +48,6 @@ struct Uncertain {
 };
 KeptAcid kept_beside(const Range<double>& all, const Range<double>& beside,
                      const Uncertain& uncertain);
-// What is expected when this share of what can boil away stays, from what was seen or is bounded
-// for the share that stayed then.
-Boiling boiled_to(const Boiling& seen, double water_kept);
 // The acid kept by a boiling that keeps this share of the water from beginning to end, at the least
 // and as the planner expects it.
 Range<double> acid_kept_of_all(double water_kept);

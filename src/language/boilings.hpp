@@ -32,6 +32,8 @@ class Boilings {
   // The one that boils down to what the framework's limits ask for; nothing where they do not say
   // how far.
   const std::optional<std::size_t>& settling() const { return settling_; }
+  // Where that one stands; at the end of the method when no step is on the hob.
+  Place settling_place() const { return places_[*settling_]; }
   // Adds up to the whole. What no step names is there from the start, and so is what stands in for
   // something where that is.
   std::vector<Passing> of(const Slot& slot) const;

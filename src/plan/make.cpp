@@ -4,13 +4,16 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "language/amounts.hpp"
+#include "language/boilings.hpp"
 #include "plan/attempt.hpp"
 #include "plan/mend.hpp"
 #include "plan/misfit.hpp"
 #include "plan/use_up.hpp"
 #include "plan/weights.hpp"
+#include "science/boiling_stages.hpp"
 
 namespace maslin::plan {
 namespace {
@@ -36,6 +39,30 @@ void report_too_fine(const blend::Grounding& grounding, language::KitchenId kitc
   for (const Breach& breach : breaches) broken += (broken.empty() ? "" : "; ") + breach.text;
   if (!broken.empty()) found.with_why("after rounding: " + broken);
   found.with_mend("make a larger batch, or use finer scales");
+}
+
+// Whether what is to boil away is in the pan when the method says so.
+bool check_reduction(const blend::Grounding& grounding, const Solved& solved,
+                     Diagnostics& diagnostics) {
+  const language::Boilings boilings(grounding.framework);
+  if (!boilings.settling() || solved.solution.status != blend::Status::optimal) return true;
+  const auto pan = blend::pan_of(grounding, solved);
+  if (pan || pan.error().what != science::runs_dry) return true;
+  const language::Place place = boilings.settling_place();
+  const auto& stages = grounding.framework.method.stages;
+  if (place.stage >= stages.size()) return true;
+  const auto in_grams = [](double kilograms) {
+    constexpr double grams = 1000;
+    return weight_text(Rational(std::lround(kilograms * grams)));
+  };
+  diagnostics
+      .report(Code::boils_dry, stages[place.stage].steps[place.step].span,
+              fmt::format("here {} would have to boil away, and of what is in the pan by then at "
+                          "most {} can",
+                          in_grams(pan.error().value), in_grams(pan.error().high)))
+      .with_why("how far to boil down counts what goes in later as well")
+      .with_mend("boil down in a later stage, when what holds the most water is in the pan");
+  return false;
 }
 
 }  // namespace
@@ -65,6 +92,7 @@ Made make_plan(const language::Program& program, const Task& task, Diagnostics& 
     return made;
   }
   Attempt attempt = attempt_plan(grounding, task);
+  if (!check_reduction(grounding, attempt.solved, diagnostics)) return made;
   if (attempt.outcome == Outcome::planned) {
     if (!check_boiling(program, attempt.plan->verified.draft(), diagnostics)) return made;
     attempt.plan->use_up = what_would_use_up(grounding, task, attempt);

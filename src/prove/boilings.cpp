@@ -33,7 +33,9 @@ Range<double> water_of(const language::Program& program, const language::Stuff& 
   const auto& water = composition[science::Substance::water];
   // What no table gives may be anything.
   if (!water) return {0, 1};
-  return {water->low.to_double(), water->high.to_double()};
+  // Alcohol goes as water does, or sooner.
+  const double alcohol = composition.or_none(science::Substance::alcohol).high.to_double();
+  return {water->low.to_double(), water->high.to_double() + alcohol};
 }
 
 double certain(const Range<double>& water) { return water.high > 0 ? water.low / water.high : 1; }
@@ -53,9 +55,13 @@ std::vector<Entering> entering_of(const Case& given, const Choice& choice,
     if (each.water.low <= each.water.high) result.push_back(std::move(each));
   }
   for (std::size_t i = 0; i < choice.additions.size(); ++i) {
-    result.push_back({weight_of(given, i, choice.additions[i]),
-                      water_of(given.program, choice.additions[i]), false,
-                      boilings.of({language::SlotKind::addition, i})});
+    const language::Stuff& stuff = choice.additions[i];
+    const Range<double> water = water_of(given.program, stuff);
+    const Bounds acid =
+        composition_of(given.program, stuff).or_none(science::Substance::acetic_acid);
+    result.push_back({weight_of(given, i, stuff), water, false,
+                      boilings.of({language::SlotKind::addition, i}), certain(water),
+                      acid.high.to_double()});
   }
   return result;
 }

@@ -130,7 +130,7 @@ class AcidBounds {
         lost = left_to_lose(pan);
         lost.low = std::max(lost.low - most_later, 0.0);
         if (lost.low > pan.most_volatile()) {
-          return OutOfRange{"boiled away, kg", lost.low, 0, pan.most_volatile()};
+          return OutOfRange{runs_dry, lost.low, 0, pan.most_volatile()};
         }
       } else if (!settling_ || i < settling_->stage) {
         lost = lost_in(i, pan);
@@ -162,10 +162,10 @@ class AcidBounds {
   }
 
   void bound_acid() {
-    Range<double> acid{0, 0};  // that is left of all
+    Range<double> acid{0, 0};  // that boils away in all
     for (std::size_t k = 0; k < stages_.size(); ++k) {
-      acid.low += kept_[k].low * entering_[k].acid.low;
-      acid.high += kept_[k].high * entering_[k].acid.high;
+      acid.low += (1 - kept_[k].high) * entering_[k].acid.low;
+      acid.high += (1 - kept_[k].low) * entering_[k].acid.high;
     }
     for (std::size_t k = 0; k < stages_.size(); ++k) {
       double lost_before_least = 0;  // of water: the rest may have been acid
@@ -175,11 +175,11 @@ class AcidBounds {
         lost_before_most += boiled_[h].lost.high;
       }
       lost_before_most = std::min(lost_before_most, to_lose_);
-      lost_before_least = std::max(lost_before_least - (all_.acid.high - acid.low), 0.0);
+      lost_before_least = std::max(lost_before_least - acid.high, 0.0);
       Range<double> stays{1, 1};
       if (settling_) {
-        const double least_left = all_.water.low + all_.acid.low - to_lose_ - acid.high;
-        const double most_left = all_.water.high + all_.acid.high - to_lose_ - acid.low;
+        const double least_left = all_.water.low - (to_lose_ - acid.low);
+        const double most_left = all_.water.high - (to_lose_ - acid.high);
         stays = {least_left / std::max(all_.water.low - lost_before_least, a_drop),
                  most_left / std::max(all_.water.high - lost_before_most, a_drop)};
       }

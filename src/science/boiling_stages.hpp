@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "science/mixture.hpp"
@@ -26,12 +27,16 @@ struct Settling {
   Kilogram finished{};
 };
 
+// What an error names when more is to boil away than there is then: value and high are what is to
+// boil away and what there is that can.
+inline constexpr std::string_view runs_dry = "boiled away, kg";
+
 // Acetic acid that is left in the end, of what goes in before each stage: 0 to 1. Where a stage
 // `settles`, all stages together lose what is then missing, and the ranges of the others only say
 // where; its own range does not count. The range holds every course of events, with a volatility
 // anywhere in its range: shares multiply from stage to stage (Rayleigh, as acid_kept), and no more
 // acid leaves than its part of the vapour.
-// Error: more to boil away than there is then, a volatility outside 0 to 2.
+// Error: `runs_dry`, or a volatility outside 0 to 2.
 Computed<std::vector<Range<Share>>> acid_kept_by_stage(const std::vector<BoilingStage>& stages,
                                                        const std::optional<Settling>& settling,
                                                        const Range<Volatility>& volatility);
