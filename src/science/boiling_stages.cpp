@@ -80,6 +80,7 @@ class AcidBounds {
   struct Pan {
     Entering in;
     Range<double> lost{0, 0};
+    double water = 0;  // that is there at the least
 
     Range<double> weight() const { return {in.weight - lost.high, in.weight - lost.low}; }
     double most_volatile() const { return in.water.high + in.acid.high - lost.low; }
@@ -125,6 +126,7 @@ class AcidBounds {
     Pan pan;
     for (std::size_t i = 0; i < stages_.size(); ++i) {
       pan.in = pan.in + entering_[i];
+      pan.water = std::max(pan.water + entering_[i].water.low, pan.in.water.low - pan.lost.high);
       Range<double> lost = later[i];
       if (settling_ && i == settling_->stage) {
         lost = left_to_lose(pan);
@@ -134,8 +136,12 @@ class AcidBounds {
         }
       } else if (!settling_ || i < settling_->stage) {
         lost = lost_in(i, pan);
+      } else {
+        lost.high = std::min(lost.high, stages_[i].loses.high.in_unit() * pan.weight().high);
       }
+      lost.high = std::min(lost.high, pan.most_volatile());
       boiled_.push_back(boiled(pan, lost));
+      pan.water = std::max(pan.water - lost.high, 0.0);
       pan.lost = pan.lost + lost;
       if (settling_) pan.lost.high = std::min(pan.lost.high, to_lose_);
     }
@@ -149,15 +155,14 @@ class AcidBounds {
       if (!(of > 0)) return 0.0;
       return of < water ? of / water : 1.0;
     };
-    const double water = std::max(pan.in.water.low - pan.lost.high, 0.0);
-    Boiled result{lost, part(lost.high, water), 1};
+    Boiled result{lost, part(lost.high, pan.water), 1};
     if (settling_) {
       const double all_missing =
           part(left_to_lose(pan).high, std::max(pan.in.water.low - pan.lost.low, 0.0));
       result.share = std::min(result.share, all_missing);
     }
     const double later = all_.water.high - pan.in.water.high;
-    if (later > a_drop) result.in_the_pan = water / (water + later);
+    if (later > a_drop) result.in_the_pan = pan.water / (pan.water + later);
     return result;
   }
 
