@@ -228,16 +228,12 @@ double LimitRow::at_unfavourable_end(const science::Composition& composition,
   };
   for (const Weights* weights : {&weights_, &phase_}) {
     for (std::size_t i = 0; i < science::substance_count; ++i) {
-      const auto substance = static_cast<Substance>(i);
-      double weight = (*weights)[i];
-      if (weights == &weights_ && substance == Substance::acetic_acid) {
-        // What there was and what is left of it are one figure.
-        const bool take_low = (of_acid_left_ > 0) == low_;
-        weight += of_acid_left_ * (take_low ? kept.share.low : kept.share.high);
-      }
-      add(substance, weight);
+      add(static_cast<Substance>(i), (*weights)[i]);
     }
   }
+  // Of how much there was, what is left may be of the least and what went of the most.
+  const bool least = (of_acid_left_ > 0) == low_;
+  add(Substance::acetic_acid, of_acid_left_ * (least ? kept.share.low : kept.share.high));
   add(Substance::acetic_acid, of_acid_apart_ * kept.apart);
   return sum;
 }

@@ -349,7 +349,18 @@ class Grounder {
         }
       }
     }
-    if (setting_.boiling && setting_.boiling->water_kept > 0) add_water_kept();
+    if (!blend_.evaporated) return;
+    if (setting_.boiling && setting_.boiling->water_kept > 0) {
+      add_most_boiled_off("water kept", [&](const language::Slot& /*slot*/) {
+        return 1 - setting_.boiling->water_kept;
+      });
+    }
+    // What goes in later cannot boil away before.
+    const language::Boilings boilings(framework_);
+    if (setting_.may_run_dry || all_settled(boilings)) return;
+    add_most_boiled_off("in the pan by then", [&](const language::Slot& slot) {
+      return boilings.settled_share(slot).to_double();
+    });
   }
 
   void add_curved_limit_row(const Limit& limit, Statement of, bool low) {
@@ -373,18 +384,28 @@ class Grounder {
                   low ? infinity : 0, std::move(terms), of, clear);
   }
 
-  void add_water_kept() {
-    if (!blend_.evaporated) return;
+  bool all_settled(const language::Boilings& boilings) const {
+    return std::all_of(blend_.columns.begin(), blend_.columns.end(), [&](const ColumnInfo& info) {
+      const bool weight = info.role == Role::produce || info.role == Role::addition ||
+                          info.role == Role::substitute;
+      return !weight || boilings.settled_share(slot_of(info)) == Rational(1);
+    });
+  }
+
+  // No more boils off than this share of the water of each thing.
+  template <class ShareOf>
+  void add_most_boiled_off(const std::string& name, const ShareOf& share_of) {
     std::vector<Term> terms;
     for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
       if (!is_weight(blend_, column)) continue;
-      const auto composition =
-          composition_of(program_, stuff_of(blend_.supplies[blend_.columns[column].supply]));
+      const ColumnInfo& info = blend_.columns[column];
+      const auto composition = composition_of(program_, stuff_of(blend_.supplies[info.supply]));
       const double water = composition.or_none(science::Substance::water).low.to_double();
-      if (water > 0) terms.push_back({column, water * (1 - setting_.boiling->water_kept)});
+      const double share = water * share_of(slot_of(info));
+      if (share > 0) terms.push_back({column, share});
     }
     terms.push_back({*blend_.evaporated, -1});
-    add_row("water kept", 0, infinity, std::move(terms), background);
+    add_row(name, 0, infinity, std::move(terms), background);
   }
 
   void add_limit_row(const Limit& limit, Statement of, bool low) {

@@ -65,6 +65,8 @@ struct Setting {
   double aim_slack = 0;
   // What is expected of boiling; until something is, limits that depend on it are left out.
   std::optional<Boiling> boiling;
+  // To find out whether nothing fits because the method boils down before enough is in the pan.
+  bool may_run_dry = false;
   // Additions already measured out: a plain ratio may be off by a step of the scales, and its row
   // must not make the rest impossible.
   std::vector<std::size_t> settled;

@@ -69,4 +69,13 @@ std::vector<Passing> Boilings::of(const Slot& slot) const {
   return result;
 }
 
+Rational Boilings::settled_share(const Slot& slot) const {
+  if (!settling_) return 1;
+  Rational sum;
+  for (const Passing& each : of(slot)) {
+    if (each.from <= *settling_) sum += each.fraction;
+  }
+  return sum;
+}
+
 }  // namespace maslin::language

@@ -37,6 +37,8 @@ class Boilings {
   // Adds up to the whole. What no step names is there from the start, and so is what stands in for
   // something where that is.
   std::vector<Passing> of(const Slot& slot) const;
+  // The share of it that is in the pan when it settles; all where nothing settles.
+  Rational settled_share(const Slot& slot) const;
 
  private:
   std::size_t after(const Place& place) const;

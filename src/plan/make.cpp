@@ -45,8 +45,13 @@ void report_too_fine(const blend::Grounding& grounding, language::KitchenId kitc
 bool check_reduction(const blend::Grounding& grounding, const Solved& solved,
                      Diagnostics& diagnostics) {
   const language::Boilings boilings(grounding.framework);
-  if (!boilings.settling() || solved.solution.status != blend::Status::optimal) return true;
-  const auto pan = blend::pan_of(grounding, solved);
+  if (!boilings.settling()) return true;
+  blend::Setting setting = solved.setting;
+  setting.may_run_dry = true;
+  setting.boiling.reset();
+  const Solved dry = blend::solve_again(grounding, setting);
+  if (dry.solution.status != blend::Status::optimal) return true;
+  const auto pan = blend::pan_of(grounding, dry);
   if (pan || pan.error().what != science::runs_dry) return true;
   const language::Place place = boilings.settling_place();
   const auto& stages = grounding.framework.method.stages;
@@ -92,7 +97,9 @@ Made make_plan(const language::Program& program, const Task& task, Diagnostics& 
     return made;
   }
   Attempt attempt = attempt_plan(grounding, task);
-  if (!check_reduction(grounding, attempt.solved, diagnostics)) return made;
+  const bool fits_nothing =
+      attempt.outcome == Outcome::misfit || attempt.outcome == Outcome::nothing;
+  if (fits_nothing && !check_reduction(grounding, attempt.solved, diagnostics)) return made;
   if (attempt.outcome == Outcome::planned) {
     if (!check_boiling(program, attempt.plan->verified.draft(), diagnostics)) return made;
     attempt.plan->use_up = what_would_use_up(grounding, task, attempt);

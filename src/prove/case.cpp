@@ -270,6 +270,16 @@ class RowMaker {
                  (1 - boiling_.water_kept);
         },
         -1);
+    // What goes in later cannot boil away before.
+    const language::Boilings boilings(given_.framework);
+    add_weighed(
+        Row{},
+        [&](const Stuff& stuff, const Slot& slot) {
+          const auto composition = composition_of(given_.program, stuff);
+          return composition.or_none(science::Substance::water).low.to_double() *
+                 boilings.settled_share(slot).to_double();
+        },
+        -1);
   }
 
   const Case& given_;
