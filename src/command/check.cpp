@@ -7,7 +7,7 @@
 
 #include "command/command.hpp"
 #include "command/envelope.hpp"
-#include "prove/mend.hpp"
+#include "driver/proofs.hpp"
 #include "report/json_check.hpp"
 #include "report/proof.hpp"
 
@@ -32,17 +32,17 @@ std::string what_was_read(const language::Program& program) {
 }
 
 // Every framework of the user's that could be understood.
-std::vector<report::Proved> prove_all(const language::Program& program, Diagnostics& diagnostics) {
+std::vector<report::Proved> prove_all(Session& session) {
+  const language::Program& program = session.program();
+  Proofs proofs;
   std::vector<report::Proved> result;
   for (std::size_t i = program.library_frameworks; i < program.frameworks.size(); ++i) {
     const language::Framework& framework = program.frameworks[i];
     if (framework.poisoned || framework.shares.empty()) continue;
-    prove::Proof proof = prove::prove(program, framework);
-    const auto mends = proof.verdict == prove::Verdict::breaks
-                           ? prove::find_mends(program, framework, proof)
-                           : std::vector<prove::Mend>{};
-    report::tell_proof(program, framework, proof, mends, diagnostics);
-    result.push_back({language::FrameworkId(i), std::move(proof)});
+    const language::FrameworkId id(i);
+    const KeptProof& kept = proofs.of(session, id);
+    report::tell_proof(program, framework, kept.proof, kept.mends, session.diagnostics());
+    result.push_back({id, kept.proof});
   }
   return result;
 }
@@ -54,7 +54,7 @@ int check(const Inputs& inputs, Files& files, const Streams& streams) {
   const int code = load(session, inputs, streams);
   if (code != done) return code;
   const language::Program& program = session.program();
-  const std::vector<report::Proved> proved = prove_all(program, session.diagnostics());
+  const std::vector<report::Proved> proved = prove_all(session);
   const int warned = print_diagnostics(session, streams);
   if (streams.envelope != nullptr) {
     streams.envelope->set_result("check", report::check_json(session.sources(), program, proved));

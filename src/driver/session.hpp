@@ -36,6 +36,7 @@ class Session {
   const Diagnostics& diagnostics() const { return diagnostics_; }
   const language::Program& program() const { return resolved_.program; }
   language::Program& program() { return resolved_.program; }
+  const std::deque<syntax::SyntaxTree>& trees() const { return trees_; }
   const language::Names& names() const { return resolved_.names; }
   // The frameworks, baskets and kitchens that the user's own files declare.
   std::size_t first_own_framework() const { return resolved_.program.library_frameworks; }
