@@ -11,6 +11,7 @@
 #include "language/let.hpp"
 #include "language/membership.hpp"
 #include "language/resolve_parts.hpp"
+#include "language/values.hpp"
 #include "syntax/advice.hpp"
 #include "syntax/words.hpp"
 
@@ -225,7 +226,7 @@ void offer(View name, const std::vector<std::string>& near, Diagnostic& found) {
   }
 }
 
-// The nearest names of the fitting kind; of one thing only its nearest name.
+// The nearest names of the fitting kind; of one thing only its own name, or else the nearest.
 std::vector<std::string> near_things(const Context& context, const std::string& key,
                                      Wanted wanted) {
   constexpr std::size_t looked_at = 12;
@@ -239,7 +240,8 @@ std::vector<std::string> near_things(const Context& context, const std::string& 
   }
   std::vector<std::string> result;
   std::vector<Thing> offered_things;
-  for (const std::string& each : nearest(key, known, looked_at)) {
+  const auto near = nearest(key, known, looked_at);
+  for (const std::string& each : near) {
     const Thing thing = context.names.things.find(each)->value;
     const bool again =
         std::any_of(offered_things.begin(), offered_things.end(), [&](const Thing& other) {
@@ -247,7 +249,10 @@ std::vector<std::string> near_things(const Context& context, const std::string& 
         });
     if (again || result.size() == offered) continue;
     offered_things.push_back(thing);
-    result.push_back(each);
+    const std::string& own = thing.ingredient.valid() ? context.program[thing.ingredient].name
+                                                      : context.program[thing.of_class].name;
+    const bool own_is_near = std::find(near.begin(), near.end(), own) != near.end();
+    result.push_back(own_is_near ? own : each);
   }
   return result;
 }
@@ -279,6 +284,8 @@ std::optional<Thing> find_thing(Context& context, View name, Wanted wanted) {
                                        : fmt::format("nothing is known by the name `{}`", key));
   if (const std::string_view advice = syntax::advice_on_name(key); !advice.empty() && !choice) {
     report.with_mend(std::string(advice));
+  } else if (is_unit(context, key)) {
+    report.with_mend(fmt::format("`{}` is a unit: name what is weighed, `onion 2 {}`", key, key));
   } else if (!near.empty()) {
     offer(name, near, report);
   } else if (const std::string_view home = syntax::home_of(key); !home.empty()) {

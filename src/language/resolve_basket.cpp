@@ -221,10 +221,33 @@ class LineReader {
     }
   }
 
+  // `spoiled 10 %`: the weight that this is of what the line holds.
+  bool report_share(View clause, View written) {
+    const View number = written.child(Kind::quantity);
+    const View unit = number.child(Kind::unit);
+    if (!unit || unit.text() != "%" || written.has(Kind::per)) return false;
+    const std::string what = clause.is(Kind::spoiled) ? "what is spoiled" : "what is kept back";
+    auto& found = context_.report(
+        Code::wrong_dimension, written.span(),
+        fmt::format("{} is written as a weight, and `{}` is a share", what, written.text()));
+    found.with_mend(
+        fmt::format("weigh it: `{} 200 g`", clause.is(Kind::spoiled) ? "spoiled" : "keep back"));
+    const auto share = read_quantity(context_, number);
+    if (!share || !line_.weight || share->value >= exact_one) return true;
+    const std::string weight = (*line_.weight * share->value).to_decimal(0) + " g";
+    found.with_fix({Fix::Kind::suggested,
+                    fmt::format("write `{}`, which is {} of {}", weight, written.text(),
+                                context_.sources.text(line_.amount_span)),
+                    {{written.span(), weight}}});
+    return true;
+  }
+
   bool read_weight_clause(View clause) {
     if (clause.is(Kind::price)) return read_price(clause);
     const View quantity =
         clause.is(Kind::packs) ? clause.child(Kind::quantity) : clause.child(Kind::measure);
+    const bool of_the_line = clause.is(Kind::spoiled) || clause.is(Kind::keep_back);
+    if (of_the_line && report_share(clause, quantity)) return false;
     const auto weight = weight_of(quantity);
     if (!weight) return false;
     if (clause.is(Kind::spoiled)) line_.spoiled = *weight;

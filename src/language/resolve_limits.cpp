@@ -81,6 +81,16 @@ bool report_near_figure(Context& context, View figure, const std::string& name) 
   return true;
 }
 
+// `pH <= 4 %`; 85 % of a water activity could only mean 0.85.
+void report_percent(Context& context, const std::string& name, const Measure& measure) {
+  auto& found = context.report(Code::wrong_dimension, measure.span,
+                               fmt::format("a {} is a plain number without %", name));
+  const std::string plain =
+      (name == name_of(Property::water_activity) ? measure.value : measure.value * 100)
+          .to_decimal(3);
+  found.with_fix({Fix::Kind::suggested, "write `" + plain + "`", {{measure.span, plain}}});
+}
+
 void report_no_whole(Context& context, const Measure& measure) {
   const Span after{measure.span.file, measure.span.end, measure.span.end};
   context.report(Code::percent_of_what, measure.span, "this limit does not say of what")
@@ -147,6 +157,10 @@ std::optional<Limit> read_limit(Context& context, View statement) {
   if (!read_limit_range(context, statement, limit, first)) return std::nullopt;
   if (limit.property && has_own_scale(*limit.property)) {
     if (!expect_dimension(context, first, dimensions::number, "a limit like this", "pH <= 4.0")) {
+      return std::nullopt;
+    }
+    if (first.percent) {
+      report_percent(context, name, first);
       return std::nullopt;
     }
   } else if (!is_share(context, first, "45 % of prepared produce")) {

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "base/spelling.hpp"
 #include "language/let.hpp"
 
 namespace maslin::language {
@@ -106,6 +107,34 @@ std::string with_gaps(std::string_view text) {
   return result;
 }
 
+// What is often written for a unit, where letters alone would lead elsewhere.
+struct WrittenUnit {
+  std::string_view written;
+  std::string_view meant;
+};
+constexpr WrittenUnit written_units[] = {
+    {"c", "°C"},   {"celsius", "°C"}, {"degrees", "°C"}, {"degree", "°C"}, {"deg", "°C"},
+    {"f", "°F"},   {"gr", "g"},       {"gm", "g"},       {"gms", "g"},     {"grs", "g"},
+    {"kgs", "kg"}, {"wk", "week"},    {"wks", "week"},   {"cent", "%"},    {"pc", "%"},
+    {"ltr", "l"},  {"mins", "min"}};
+
+// The units that a word may have been meant as, the likeliest first.
+std::vector<std::string> units_meant(const Context& context, const std::string& name) {
+  const std::string small = lower_case(name);
+  const auto all = context.names.units.all();
+  for (const std::string_view unit : all) {
+    if (lower_case(unit) == small) return {std::string(unit)};
+  }
+  for (const WrittenUnit& each : written_units) {
+    if (each.written != small) continue;
+    if (small.starts_with("deg")) return {"°C", "°F"};
+    return {std::string(each.meant)};
+  }
+  // Of a single letter every other single letter is one edit away.
+  if (name.size() == 1) return {};
+  return nearest(name, all, 2);
+}
+
 void report_unknown_unit(Context& context, View view) {
   const std::string name = unit_name(view);
   auto& found = context.report(Code::unknown_unit, view.span(),
@@ -115,7 +144,11 @@ void report_unknown_unit(Context& context, View view) {
     found.with_fix({Fix::Kind::suggested, "put spaces between", {{view.span(), parted}}});
     return;
   }
-  const auto near = nearest(name, context.names.units.all(), 2);
+  if (name == "x") {
+    found.with_mend("write the sum, or give each lot a line of its own");
+    return;
+  }
+  const auto near = units_meant(context, name);
   if (near.empty()) {
     found.with_mend("`maslin explain units` lists them");
     return;

@@ -25,6 +25,7 @@ constexpr std::string_view guess = "write the weight alone; it is weighed again 
 constexpr std::string_view digits = "numbers are written in digits: `3 onions`";
 constexpr std::string_view how_much =
     "how much is made follows from the basket, or is said with `--aim \"3 kg prepared\"`";
+constexpr std::string_view range = "a range is written with two dots: `40 .. 60 %`";
 constexpr std::string_view limit = "a limit is written with a sign: `low acid <= 45 % of …`";
 
 constexpr Advice table[] = {
@@ -35,6 +36,7 @@ constexpr Advice table[] = {
     {"gross prepared drained", At::inside, lines,
      "it stands right behind the weight, without a comma: `onion 2 kg gross`"},
     {"first", At::inside, lines, "what goes into the pan first is `use first`"},
+    {"taste", At::inside, lines, "how much there is is a weight: `salt 500 g`"},
     {"max maximum up", At::inside, lines, "how much may be bought at the most is `at most 500 g`"},
     {"max maximum min minimum no or less more", At::inside, "limits_block", limit},
     {"about approx approximately circa roughly ~ ≈", At::inside, "", guess},
@@ -42,12 +44,23 @@ constexpr Advice table[] = {
     {"/", At::inside, "", "`per` is written out: `6.80 per kg`"},
     {"acidity", At::inside, lines, "the number comes first: `5 % acidity`"},
     {"spoiled keep", At::inside, lines, "the word comes first: `spoiled 200 g`, `keep back 100 g`"},
-    {"to and between", At::inside, shares, "a range is written with two dots: `40 .. 60 %`"},
+    {"to and between", At::inside, shares, range},
     {"+", At::inside, lines, "write the sum, or give each lot a line of its own"},
     {"' · ’", At::inside, "", "a number has a decimal point and no other marks"},
     {"|", At::inside, "", "between the parts of a line stands only a space"},
     {"[ (", At::inside, "file", "a block opens with `{` and closes with `}`"},
     {"to buy", At::first, lines, "the name comes first: `date to buy`"},
+    {"` ~~~", At::first, "", "leave the marks out that a page or a mail put around the text"},
+    {">", At::first, "", "leave the `>` of a quoted mail out at the beginning of every line"},
+    {"|", At::first, "",
+     "leave the lines of the table out: `onion 2 kg gross` in a `basket { … }`"},
+    {"recipe Recipe", At::first, "file",
+     "what is cooked by is a `framework`, and what there is a `basket`"},
+    {"{ [", At::first, "file", "a block begins with its name: `basket {`"},
+    {"cook heat stew warm bring fry bake", At::first, "step_block",
+     "what is cooked is written `simmer 20 min` or `boil 20 min`"},
+    {"±", At::inside, "", range},
+    {"not no less more", At::first, "limits_block", limit},
     {"include import require load", At::first, "",
      "another file is read with `use \"chutney.maslin\"`"},
     {"makes make serves yield yields portions", At::first, "", how_much},
@@ -108,11 +121,17 @@ std::string_view advice_on_name(std::string_view name) {
   const std::string_view last = blank == std::string_view::npos ? name : name.substr(blank + 1);
   if (has_word("aim make makes", name)) return how_much;
   if (blank == std::string_view::npos) return {};
-  if (has_word("gross prepared", last)) {
+  if (has_word("gross prepared", last) || has_word("gross prepared", first)) {
     return "`gross` and `prepared` stand behind the weight: `onion 2 kg gross`";
   }
   if (has_word("about approx circa roughly", last)) return guess;
-  if (has_word("max min maximum minimum than", last)) return limit;
+  if (has_word("max min maximum minimum than under below over above", last)) return limit;
+  for (const std::string_view clause :
+       {" use first", " trim", " spoiled", " keep back", " sulphited"}) {
+    if (!name.ends_with(clause)) continue;
+    return "what is said of a lot stands behind its weight: `onion 2 kg gross, use first`";
+  }
+  if (name.find(" and ") != std::string_view::npos) return "each thing has a line of its own";
   if (first == "buy") return "the name comes first: `date to buy`";
   return {};
 }

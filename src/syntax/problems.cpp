@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "syntax/advice.hpp"
+#include "syntax/slips.hpp"
 #include "syntax/words.hpp"
 
 namespace maslin::syntax {
@@ -23,6 +24,10 @@ bool is_leaf(const SyntaxTree& tree, std::uint32_t index) {
 
 bool is_blank(char c) { return c == ' ' || c == '\t'; }
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+
+bool is_in(const std::vector<std::string_view>& list, std::string_view text) {
+  return std::find(list.begin(), list.end(), text) != list.end();
+}
 
 bool is_trivia(Kind kind) {
   return kind == Kind::space || kind == Kind::comment || kind == Kind::newline ||
@@ -38,7 +43,9 @@ class Reporter {
   void run() {
     for (std::uint32_t i = 0; i < tree_.nodes.size(); ++i) {
       while (!around_.empty() && tree_.nodes[around_.back()].next <= i) around_.pop_back();
-      if (i == next_in_file_) enter_file_item(i);
+      if (lost_ && i >= tree_.nodes[lost_block_].next) end_lost();
+      if (i == next_in_file_) enter_item(i, next_in_file_);
+      if (lost_ && i == next_in_lost_) enter_item(i, next_in_lost_);
       if (misfit_ < tree_.misfits.size() && tree_.misfits[misfit_].node == i) meet_misfit();
       report_node(i);
       if (name_of(tree_.nodes[i].kind).ends_with("_block")) around_.push_back(i);
@@ -49,17 +56,20 @@ class Reporter {
  private:
   Span span_of(std::uint32_t index) const { return View(tree_, index).span(); }
 
-  // What stands directly in the file. After a header that could not be read all that was in its
-  // block stands there too: one cause, one report.
-  void enter_file_item(std::uint32_t index) {
+  // What stands directly in the file, or in a block. After a header that could not be read all that
+  // was in its block stands there too: one cause, one report.
+  void enter_item(std::uint32_t index, std::uint32_t& next) {
     const Kind kind = tree_.nodes[index].kind;
-    next_in_file_ = index == 0 ? 1 : tree_.nodes[index].next;
+    next = index == 0 ? 1 : tree_.nodes[index].next;
     if (is_trivia(kind) || kind == Kind::semicolon || kind == Kind::bad_item ||
-        kind == Kind::stray_brace || kind == Kind::file) {
+        kind == Kind::stray_brace || kind == Kind::file || kind == Kind::symbol) {
       return;
     }
-    end_lost();
+    if (innermost() == lost_block_) end_lost();
   }
+
+  // 0 is the file.
+  std::uint32_t innermost() const { return around_.empty() ? 0 : around_.back(); }
 
   void end_lost() {
     if (swallowed_ > 0 && first_lost_ < diagnostics_.all().size()) {
@@ -91,8 +101,15 @@ class Reporter {
     ++reported_;
     const std::size_t before = diagnostics_.all().size();
     report_misfit(misfit);
-    if (!around_.empty() || lost_) return;
+    if (lost_) return;
+    if (!around_.empty()) {
+      // Of what is inside a block only a header takes more with it, and a `}` of its own.
+      if (!is_in(misfit.others, "{")) return;
+      ++unclosed_;
+    }
     lost_ = true;
+    lost_block_ = innermost();
+    next_in_lost_ = tree_.nodes[misfit.node].next;
     swallowed_ = 0;
     first_lost_ = diagnostics_.all().size() > before ? before : none;
   }
@@ -100,11 +117,13 @@ class Reporter {
   bool follows_from_before(const Misfit& misfit) const {
     const View item(tree_, misfit.node);
     if (item.span().begin == lone_brace_) return true;
-    if (!around_.empty() || misfit.offset > item.span().begin) return false;
+    const bool first_word = misfit.offset <= item.span().begin;
+    if (!first_word || (!around_.empty() && !lost_)) return false;
+    if (lost_ && innermost() != lost_block_) return false;
     const std::string_view word = View(tree_, leaf_at(misfit.node, item.span().begin)).text();
     // A framework that a `}` closed too early, since one was missing before it.
-    if (unclosed_ > 0 && !home_of(word).empty()) return true;
-    return lost_ && nearest_keyword(word, misfit.keywords).empty();
+    if (around_.empty() && unclosed_ > 0 && !home_of(word).empty()) return true;
+    return lost_ && (lost_block_ != 0 || nearest_keyword(word, misfit.keywords).empty());
   }
 
   void report_node(std::uint32_t index) {
@@ -220,7 +239,10 @@ class Reporter {
     for (const View child : item) {
       if (child.is(Kind::unclosed_string)) return;
     }
-    if (item.text() == ",") {
+    if (auto slip = known_slip(tree_, misfit, around())) {
+      const Span place = slip->primary->span;
+      diagnostics_.report(slip->code, place, slip->message) = std::move(*slip);
+    } else if (item.text() == ",") {
       report_dangling_comma(item);
     } else if (misfit.offset <= item.span().begin) {
       report_unknown_statement(misfit, item);
@@ -243,7 +265,7 @@ class Reporter {
     if (!around_.empty() && report_amount_first(item)) return;
     auto& found = diagnostics_.report(
         Code::unknown_statement, token.span(),
-        fmt::format("`{}` begins nothing that fits {}", shortened(word), place()));
+        fmt::format("`{}` begins nothing that fits {}", shortened(word), place_of(around())));
     if (const std::string_view near = nearest_keyword(word, misfit.keywords); !near.empty()) {
       found.with_mend(fmt::format("did you mean `{}`?", near));
       found.with_fix({Fix::Kind::suggested,
@@ -296,12 +318,6 @@ class Reporter {
       found.with_fix({Fix::Kind::safe, "leave the point out", {{token.span(), ""}}});
       return;
     }
-    if (wants_strength(misfit) && token.text() != "spoiled" && token.text() != "keep") {
-      found.with_mend(
-          "two numbers stand side by side before this; if they are one, write it without a blank "
-          "and with one point: `2000`, `1.5`");
-      return;
-    }
     if (const std::string_view advice = advice_on(rest_from(token), At::inside, around());
         !advice.empty()) {
       found.with_mend(std::string(advice));
@@ -339,15 +355,17 @@ class Reporter {
     while (span.end > span.begin + 1 && is_blank(tree_.text[span.end - 1])) --span.end;
     auto& found = diagnostics_.report(Code::unfinished, span, "this statement stops too soon");
     // A header whose block stands on the next line.
-    const std::size_t next = tree_.text.find_first_not_of(" \t\r\n", span.end);
-    const bool wants_block =
-        std::find(misfit.others.begin(), misfit.others.end(), "`{`") != misfit.others.end() ||
-        std::find(misfit.others.begin(), misfit.others.end(), "{") != misfit.others.end();
-    if (wants_block && next != std::string_view::npos && tree_.text[next] == '{') {
+    std::size_t next = tree_.text.find_first_not_of(" \t\r\n", span.end);
+    while (next != std::string_view::npos && tree_.text[next] == '#') {
+      next = tree_.text.find_first_not_of(" \t\r\n", tree_.text.find('\n', next));
+    }
+    if (is_in(misfit.others, "{") && next != std::string_view::npos && tree_.text[next] == '{') {
       lone_brace_ = static_cast<std::uint32_t>(next);
       found.with_mend("a block opens on the line of its header");
-      found.with_fix(
-          {Fix::Kind::safe, "move the `{` up", {{{tree_.file, span.end, lone_brace_}, " "}}});
+      found.with_fix({Fix::Kind::safe,
+                      "move the `{` up",
+                      {{{tree_.file, span.end, span.end}, " {"},
+                       {{tree_.file, lone_brace_, lone_brace_ + 1}, ""}}});
       return;
     }
     const std::string_view text = item.text();
@@ -410,9 +428,7 @@ class Reporter {
 
   // `peas in pod 2 kg`: a word with a meaning of its own ends the name.
   bool report_reserved(const Misfit& misfit, View item, View token) {
-    if (std::find(misfit.others.begin(), misfit.others.end(), "a number") == misfit.others.end()) {
-      return false;
-    }
+    if (!is_in(misfit.others, "a number")) return false;
     Span name = token.span();
     name.begin = item.span().begin;
     for (const View each : item) {
@@ -440,30 +456,6 @@ class Reporter {
     return offset;
   }
 
-  // The block around the node at hand, in words.
-  std::string place() const {
-    switch (around()) {
-      case Kind::file:
-        return "here, outside of every block";
-      case Kind::produce_block:
-        return "among the produce";
-      case Kind::addition_block:
-        return "among what is added per kilogram";
-      case Kind::substitute_block:
-        return "among the substitutions";
-      case Kind::limits_block:
-        return "among the limits";
-      case Kind::step_block:
-        return "in a stage of the method";
-      default:
-        break;
-    }
-    std::string_view name = name_of(around());
-    name.remove_suffix(std::string_view("_block").size());
-    const bool vowel = std::string_view("aeiou").find(name.front()) != std::string_view::npos;
-    return fmt::format("in {} {}", vowel ? "an" : "a", name);
-  }
-
   static constexpr std::array<std::string_view, 5> quotes = {"“", "”", "„", "«", "»"};
 
   static constexpr std::size_t none = static_cast<std::size_t>(-1);
@@ -479,7 +471,9 @@ class Reporter {
   std::optional<std::uint32_t> unclosed_at_;  // where the last of them was ended
   std::size_t unclosed_report_ = 0;           // which report that is
   std::size_t unclosed_around_ = 0;           // and how many blocks around it are in it
-  bool lost_ = false;                         // since the last item of the file that could be read
+  bool lost_ = false;                         // since the last item of a block that could be read
+  std::uint32_t lost_block_ = 0;              // which block that is
+  std::uint32_t next_in_lost_ = 0;            // what stands in it next
   std::size_t first_lost_ = none;
   std::size_t swallowed_ = 0;
 };

@@ -84,6 +84,29 @@ std::string_view nearest_keyword(std::string_view word,
   return best;
 }
 
+std::string place_of(Kind around) {
+  switch (around) {
+    case Kind::file:
+      return "here, outside of every block";
+    case Kind::produce_block:
+      return "among the produce";
+    case Kind::addition_block:
+      return "among what is added per kilogram";
+    case Kind::substitute_block:
+      return "among the substitutions";
+    case Kind::limits_block:
+      return "among the limits";
+    case Kind::step_block:
+      return "in a stage of the method";
+    default:
+      break;
+  }
+  std::string_view name = name_of(around);
+  name.remove_suffix(std::string_view("_block").size());
+  const bool vowel = std::string_view("aeiou").find(name.front()) != std::string_view::npos;
+  return fmt::format("in {} {}", vowel ? "an" : "a", name);
+}
+
 std::string shortened(std::string_view text) {
   constexpr std::size_t most = 40;
   if (text.size() <= most) return std::string(text);

@@ -17,6 +17,9 @@ bool is_reserved(std::string_view word);
 // for other words.
 std::string_view home_of(std::string_view word);
 
+// Where a statement stands, by the kind of the block around it: "in a basket".
+std::string place_of(Kind around);
+
 // The keyword that a slip of the pen may have made this word of; empty where none is near.
 std::string_view nearest_keyword(std::string_view word,
                                  const std::vector<std::string_view>& keywords);
