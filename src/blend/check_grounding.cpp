@@ -69,9 +69,10 @@ class Checker {
                      share.target.name, percent(share.range.low)),
          "the least that is asked for")
         .with_because(given_.basket.span, "nothing here fits")
-        .with_mend(share.target.of_class.valid()
-                       ? fmt::format("add some, for example {}", examples(share.target))
-                       : fmt::format("add some, or buy it: `{} to buy`", share.target.name));
+        .with_mend(
+            share.target.of_class.valid()
+                ? fmt::format("add {}, for example {}", share.target.name, examples(share.target))
+                : fmt::format("add {0}, or buy it: `{0} to buy`", share.target.name));
   }
 
   void check_addition(std::size_t index) {

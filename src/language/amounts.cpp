@@ -164,4 +164,9 @@ science::Composition composition_of(const Program& program, const Stuff& stuff) 
   return result;
 }
 
+bool has_composition(const Program& program, IngredientId ingredient) {
+  const auto composition = composition_of(program, {ingredient, std::nullopt});
+  return composition[science::Substance::water].has_value();
+}
+
 }  // namespace maslin::language

@@ -49,6 +49,9 @@ bool needs_strength(const Ingredient& ingredient);
 // stands in the entry as a total (water by total solids, sugars by soluble solids).
 science::Composition composition_of(const Program& program, const Stuff& stuff);
 
+// Whether that says how much water is in it; what is dissolved in water goes by it.
+bool has_composition(const Program& program, IngredientId ingredient);
+
 // Whether a limit is linear in what goes into the pan, and nothing of it boils away: then it is
 // reckoned exactly.
 bool is_linear(const Limit& limit);

@@ -68,6 +68,8 @@ enum class Property : std::uint8_t {
 std::string_view name_of(Property property);
 std::vector<std::string_view> property_names();
 std::optional<Property> property_named(std::string_view name);
+// Figures with a scale of their own (a pH, an activity, points); all others are shares by weight.
+bool has_own_scale(Property property);
 
 enum class Comparison : std::uint8_t { at_most, at_least };
 

@@ -39,6 +39,11 @@ std::vector<std::string_view> property_names() {
   return names;
 }
 
+bool has_own_scale(Property property) {
+  return property == Property::ph || property == Property::water_activity ||
+         property == Property::stability_index;
+}
+
 std::optional<Property> property_named(std::string_view name) {
   for (const PropertyName& each : named_properties) {
     if (each.name == name) return each.property;

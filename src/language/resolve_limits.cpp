@@ -62,12 +62,6 @@ bool read_limit_range(Context& context, View statement, Limit& limit, Measure& f
   return true;
 }
 
-// Figures with a scale of their own; all others are shares by weight.
-bool has_own_scale(Property property) {
-  return property == Property::ph || property == Property::water_activity ||
-         property == Property::stability_index;
-}
-
 // `solubel solids`: a figure with a slip of the pen, where no ingredient or class is nearer.
 bool report_near_figure(Context& context, View figure, const std::string& name) {
   if (context.names.things.find(name) != nullptr) return false;

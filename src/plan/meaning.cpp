@@ -59,6 +59,17 @@ bool is_trimmed(const language::Ingredient& ingredient) {
   return ingredient.edible && middle(ingredient.edible->value) < Rational(1);
 }
 
+// As it is written: a pH, a water activity, points of an index.
+std::string figure_range(const language::Limit& limit) {
+  const bool index = limit.property == language::Property::stability_index;
+  const std::string unit = index ? " points" : "";
+  const std::string low = limit.range.low.to_decimal(3);
+  const std::string high = limit.range.high.to_decimal(3);
+  if (!limit.has_high) return "at least " + low + unit;
+  if (!limit.has_low) return "at most " + high + unit;
+  return low + " .. " + high + unit;
+}
+
 std::string share_range(const Bounds& range, bool has_low, bool has_high) {
   const auto percent = [](const Rational& share) { return (share * 100).to_decimal(2) + " %"; };
   if (!has_high) return "at least " + percent(range.low);
@@ -292,6 +303,9 @@ std::string Meaning::of_cap(const language::Limit& limit, Statement statement,
 
 std::string Meaning::of_limit(Statement statement, const Conflict& conflict) const {
   const language::Limit& limit = given_.framework.limits[blend_.statements[statement].index];
+  if (limit.property && language::has_own_scale(*limit.property)) {
+    return figure_range(limit) + " in what leaves the pan";
+  }
   const bool cap = !limit.property && !limit.has_low && limit.has_high && !is_of_finished(limit);
   if (cap && speaks_of_weights()) return of_cap(limit, statement, conflict);
   const std::string text =

@@ -195,8 +195,35 @@ class MisfitReporter {
     std::string message = conflict.size() == 1 ? "this cannot be met with what is at hand"
                                                : "these cannot all be met with what is at hand";
     if (misfit_.of_the_framework) message += ", however much there is of it";
-    return diagnostics_.report(Code::does_not_fit, info(main).span, std::move(message),
-                               meaning_.of(main, conflict));
+    Diagnostic& found = diagnostics_.report(Code::does_not_fit, info(main).span, std::move(message),
+                                            meaning_.of(main, conflict));
+    const std::string unknown = without_composition(conflict);
+    if (!unknown.empty()) {
+      found.with_why(
+          fmt::format("no composition is known of {}: what is dissolved in it does not "
+                      "count",
+                      unknown));
+      found.with_mend(
+          "give it where the ingredient is declared, as a table of foods has it: `composition "
+          "water 74.5 g, sugars 10.6 g`");
+    }
+    return found;
+  }
+
+  // What is at hand that a limit on the whole composition can make nothing of.
+  std::string without_composition(const Conflict& conflict) const {
+    const bool goes_by_it = std::any_of(conflict.begin(), conflict.end(), [&](Statement s) {
+      if (info(s).kind != StatementKind::limit) return false;
+      const auto property = framework_.limits[info(s).index].property;
+      return property == language::Property::water_activity ||
+             property == language::Property::stability_index;
+    });
+    std::string names;
+    for (const blend::Supply& supply : blend_.supplies) {
+      if (!goes_by_it || language::has_composition(program_, supply.ingredient)) continue;
+      names += (names.empty() ? "" : ", ") + program_[supply.ingredient].name;
+    }
+    return names;
   }
 
   void explain(Statement statement, const Conflict& conflict, Diagnostic& found) const {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <functional>
+#include <vector>
 
 #include "language/amounts.hpp"
 #include "language/checks/checks.hpp"
@@ -45,6 +47,35 @@ void check_addition(const Program& program, const Addition& addition, Diagnostic
   }
 }
 
+// What is not linear goes by the whole composition.
+void check_composition(const Program& program, const Framework& framework, const Limit& limit,
+                       Diagnostics& diagnostics) {
+  std::vector<const Target*> targets;
+  for (const ProduceShare& share : framework.shares) targets.push_back(&share.target);
+  for (const Addition& addition : framework.additions) targets.push_back(&addition.target);
+  std::vector<IngredientId> lacking;
+  for (const Target* target : targets) {
+    const auto all = members(program, *target);
+    const bool known = std::any_of(all.begin(), all.end(),
+                                   [&](IngredientId id) { return has_composition(program, id); });
+    if (!known) lacking.insert(lacking.end(), all.begin(), all.end());
+  }
+  if (lacking.empty()) return;
+  std::string names;
+  for (const IngredientId id : lacking) {
+    if (names.size() < 60) names += (names.empty() ? "" : ", ") + program[id].name;
+  }
+  auto& found = diagnostics.report(Code::missing_figure, limit.span,
+                                   fmt::format("no composition is known of {}, and a {} goes by it",
+                                               names, name_of(*limit.property)));
+  for (std::size_t i = 0; i < lacking.size() && i < 3; ++i) {
+    found.with_because(program[lacking[i]].span, "this has none");
+  }
+  found.with_mend(
+      "give it where the ingredient is declared, as a table of foods has it: `composition water "
+      "74.5 g, sugars 10.6 g`; or leave the limit out");
+}
+
 void check_substitution(const Program& program, const Framework& framework,
                         const Substitution& substitution, Diagnostics& diagnostics) {
   if (substitution.donor.name == substitution.replaced.name) return;
@@ -85,7 +116,11 @@ void figures(const Program& program, const Framework& framework, Diagnostics& di
     check_substitution(program, framework, substitution, diagnostics);
   }
   for (const Limit& limit : framework.limits) {
-    if (!limit.property || !is_linear(limit)) continue;
+    if (!limit.property) continue;
+    if (limit.property == Property::water_activity || limit.property == Property::stability_index) {
+      check_composition(program, framework, limit, diagnostics);
+    }
+    if (!is_linear(limit)) continue;
     for (const ProduceShare& share : framework.shares) {
       require(
           program, share.target,
