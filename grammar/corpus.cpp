@@ -154,7 +154,7 @@ ingredient "cream of tartar" {
   composition potassium 8 g, from "one table", tartaric acid at least 60 g, from “another”
   soluble solids 90 %, total solids 95 %, from "a third", acetic acid 0 %, dry weight 99 %
   sugars 0 g; acidity 50 %; density 0.9 kg per l; piece 3 g; weight 4 g
-  pungency 0 .. 3
+  pungency 0 .. 3; ash alkalinity 8.2 .. 10.8 mmol per 100 g, from "two tables"
   raw unsafe, boil at least 10 min, because "of the beans"
   raw unpleasant, because "it puckers"
   allergen not stated

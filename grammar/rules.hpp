@@ -185,6 +185,7 @@ struct component : seq<name, Gap, range> {};
 struct composition : seq<K("composition"), Gap, component, star<Comma, sor<origin, component>>> {};
 struct property : sor<seq<K("soluble"), Gap, K("solids")>, seq<K("total"), Gap, K("solids")>,
                       seq<K("acetic"), Gap, K("acid")>, seq<K("dry"), Gap, K("weight")>,
+                      seq<K("ash"), Gap, K("alkalinity")>,
                       K("sugars"), K("acidity"), K("pH"), K("edible"), K("density"), K("piece"),
                       K("weight"), K("pungency")> {};
 struct property_value : seq<property, Gap, range> {};

@@ -75,6 +75,7 @@ class Data:
     def __init__(self):
         self.rows = rows_of(ROOT / "data" / "composition.csv")
         self.weights = rows_of(ROOT / "data" / "household_weights.csv")
+        self.ash = rows_of(ROOT / "data" / "ash_alkalinity.csv")
         self.ph = {row["item"]: row for row in rows_of(ROOT / "data" / "ph_of_foods.csv")}
 
     def foods(self, entry):
@@ -345,10 +346,25 @@ def ph_line(entry, data):
     return [spread(min(low), max(high), ""), "from " + quoted("; ".join(seen))]
 
 
+def ash_line(entry, data):
+    """The alkalinity of the ash, which tables give by the name of the ingredient."""
+    found = [row for row in data.ash if row["ingredient"] == entry["name"]]
+    if not found:
+        return None
+    values = [D(row["mmol_per_100_g"]) for row in found]
+    origins = dict.fromkeys(row["source"] for row in found)
+    return [spread(min(values), max(values), "mmol per 100 g"), "from " + quoted("; ".join(origins))]
+
+
+def by_hand(figure, unit, places=2):
+    """A figure of an entry: (low, high, origin)."""
+    low, high, origin = figure
+    return [spread(D(low), D(high), unit, places), "from " + quoted(origin)]
+
+
 def edible_line(entry, foods):
     if entry["edible"] is not None:
-        low, high, origin = entry["edible"]
-        return [spread(D(low), D(high), "%", 0), "from " + quoted(origin)]
+        return by_hand(entry["edible"], "%", 0)
     refuse = [(D(row["refuse_pct"]), food_id(row)) for row in foods if row["refuse_pct"]]
     if not refuse:
         return None
@@ -362,8 +378,7 @@ def density_line(entry, data):
     if density is None:
         return None
     if isinstance(density, tuple):
-        low, high, origin = density
-        return [spread(D(low), D(high), "g per ml", 3), "from " + quoted(origin)]
+        return by_hand(density, "g per ml", 3)
     key, pattern = density.split(":")
     found = [row for row in data.weights if row["key"] == key and row["bulk_density_g_per_ml"]
              and re.fullmatch(pattern, row["measure"])]
@@ -381,8 +396,7 @@ def piece_line(entry, data):
     if piece is None:
         return None
     if isinstance(piece, tuple):
-        low, high, origin = piece
-        return [spread(D(low), D(high), "g"), "from " + quoted(origin)]
+        return by_hand(piece, "g")
     code, measure = piece.split(":")
     found = [row for row in data.weights if row["source_food_id"] == "NDB " + code
              and row["measure"].startswith(measure)]
@@ -402,7 +416,7 @@ def entry_text(entry, data):
     def put(field, parts):
         text = ", ".join(parts)
         lines.extend(wrapped(field, parts) if len(text) + FIELD + 2 > WIDTH else
-                     ["  " + field.ljust(FIELD) + text])
+                     ["  " + head_of(field) + text])
 
     if entry["also"]:
         put("also", [name_text(name) for name in entry["also"]])
@@ -413,7 +427,8 @@ def entry_text(entry, data):
     if parts:
         origin = ["from " + quoted(entry["parts_from"])] if entry["parts_from"] else []
         put("composition", [part.text() for part in parts] + origin)
-    for field, value in (("pH", ph_line(entry, data)), ("edible", edible_line(entry, foods)),
+    for field, value in (("pH", ph_line(entry, data)),
+                         ("ash alkalinity", ash_line(entry, data)), ("edible", edible_line(entry, foods)),
                          ("density", density_line(entry, data)),
                          ("piece", piece_line(entry, data))):
         if value:
@@ -439,6 +454,10 @@ def entry_text(entry, data):
     return "\n".join([head, *lines, "}"])
 
 
+def head_of(field):
+    return field.ljust(FIELD - 1) + " "
+
+
 def wrapped(field, parts):
     """A statement that is too long for a line: it goes on after a comma."""
     lines, line = [], ""
@@ -451,7 +470,7 @@ def wrapped(field, parts):
         else:
             line = joined
     lines.append(line)
-    return ["  " + (field.ljust(FIELD) if index == 0 else " " * FIELD) + line
+    return ["  " + (head_of(field) if index == 0 else " " * FIELD) + line
             for index, line in enumerate(lines)]
 
 
@@ -480,6 +499,13 @@ def declared_classes():
     names = re.findall(r"^class (.+?)(?= is | where | \{|$)", text, re.M)
     also = re.findall(r"\balso\s+(.+?)\s*(?:\}|$)", text, re.M)
     return names, [name for line in also for name in line.split(", ")]
+
+
+def check_ash(data):
+    names = {entry["name"] for entry in table.ENTRIES}
+    for row in data.ash:
+        if row["ingredient"] not in names:
+            raise Problem(f"data/ash_alkalinity.csv: no ingredient {row['ingredient']}")
 
 
 def check_names():
@@ -517,7 +543,9 @@ def main(arguments):
         return 2
     try:
         check_names()
-        files = drawn_files(Data())
+        data = Data()
+        check_ash(data)
+        files = drawn_files(data)
     except Problem as problem:
         print(f"draw_ingredients: {problem}", file=sys.stderr)
         return 1

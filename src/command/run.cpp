@@ -65,13 +65,19 @@ int print_diagnostics(Session& session, const Streams& streams) {
   if (streams.envelope != nullptr) {
     streams.envelope->set_diagnostics(session.sources(), session.diagnostics());
   }
+  // More than anybody reads; an editor takes them all.
+  constexpr std::size_t most = 1000;
   bool unreadable = false;
   std::size_t warnings = 0;
+  std::size_t printed = 0;
   for (const Diagnostic& each : session.diagnostics().all()) {
-    print_one(session.sources(), each, streams);
+    if (streams.one_line || printed++ < most) print_one(session.sources(), each, streams);
     unreadable =
         unreadable || each.code == Code::unreadable_file || each.code == Code::file_too_large;
     if (severity_of(each.code) == Severity::warning) ++warnings;
+  }
+  if (printed > most && streams.envelope == nullptr) {
+    streams.err << fmt::format("… and {} more messages\n", printed - most);
   }
   const std::size_t errors = session.diagnostics().error_count();
   if (errors + warnings > 1 && streams.envelope == nullptr && !streams.one_line) {

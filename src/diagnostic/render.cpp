@@ -2,38 +2,27 @@
 #include "diagnostic/render.hpp"
 
 #include <fmt/format.h>
-#include <utf8proc.h>
 
 #include <algorithm>
 #include <utility>
+
+#include "base/utf8.hpp"
 
 namespace maslin {
 namespace {
 
 constexpr std::size_t widest_line = 100;  // columns of a source line that are shown
-
-// Columns a text takes on a terminal.
-std::size_t width_of(std::string_view text) {
-  std::size_t width = 0;
-  for (std::size_t i = 0; i < text.size();) {
-    utf8proc_int32_t code_point = 0;
-    const auto length =
-        utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(text.data()) + i,
-                         static_cast<utf8proc_ssize_t>(text.size() - i), &code_point);
-    if (length <= 0) {
-      ++width;
-      ++i;
-      continue;
-    }
-    width += static_cast<std::size_t>(std::max(0, utf8proc_charwidth(code_point)));
-    i += static_cast<std::size_t>(length);
-  }
-  return width;
-}
+constexpr std::size_t longest_text =
+    2000;  // bytes of a message, which may quote a text of any size
 
 std::size_t back_to_character(std::string_view text, std::size_t at) {
   while (at > 0 && at < text.size() && (static_cast<unsigned char>(text[at]) & 0xc0) == 0x80) --at;
   return at;
+}
+
+std::string readable(std::string_view text) {
+  if (text.size() <= longest_text) return printable(text);
+  return printable(text.substr(0, back_to_character(text, longest_text))) + "…";
 }
 
 // A very long line is cut around the place that matters.
@@ -95,7 +84,7 @@ class Renderer {
     const bool error = severity_of(diagnostic_.code) == Severity::error;
     if (diagnostic_.primary) out_ += place(diagnostic_.primary->span) + ": ";
     out_ +=
-        strong(fmt::format("{}: {}", error ? "error" : "warning", printable(diagnostic_.message)));
+        strong(fmt::format("{}: {}", error ? "error" : "warning", readable(diagnostic_.message)));
     out_ += fmt::format(" [{}]\n", name_of(diagnostic_.code));
   }
 
@@ -111,11 +100,11 @@ class Renderer {
     out_ += fmt::format("{:>5} | {}\n", position.line, shown.text);
     out_ += fmt::format("      | {}{}", std::string(shown.caret_column, ' '),
                         std::string(shown.caret_width, '^'));
-    out_ += label.text.empty() ? "\n" : " " + printable(label.text) + "\n";
+    out_ += label.text.empty() ? "\n" : " " + readable(label.text) + "\n";
   }
 
   void line(std::string_view head, std::string_view text) {
-    out_ += fmt::format("  {}: {}\n", head, printable(text));
+    out_ += fmt::format("  {}: {}\n", head, readable(text));
   }
 
   static std::string without_blanks(const std::string& text) {
@@ -152,27 +141,18 @@ std::string printable(std::string_view text) {
   std::string result;
   result.reserve(text.size());
   for (std::size_t i = 0; i < text.size();) {
-    utf8proc_int32_t code_point = 0;
-    const auto length =
-        utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(text.data()) + i,
-                         static_cast<utf8proc_ssize_t>(text.size() - i), &code_point);
-    if (length <= 0) {
-      result += "�";
-      ++i;
-      continue;
-    }
-    const bool direction = (code_point >= 0x202A && code_point <= 0x202E) ||
-                           (code_point >= 0x2066 && code_point <= 0x2069);
-    const bool unseen = code_point == 0x200B || code_point == 0x2028 || code_point == 0x2029;
-    if (code_point == '\t') {
+    const Character each = character_at(text, i);
+    const std::int32_t c = each.code_point;
+    const bool direction = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+    const bool unseen = c == 0x200B || c == 0x2028 || c == 0x2029;
+    if (c == '\t') {
       result += ' ';
-    } else if (code_point < 0x20 || (code_point >= 0x7f && code_point < 0xA0) || direction ||
-               unseen) {
+    } else if (c < 0x20 || (c >= 0x7f && c < 0xA0) || direction || unseen) {
       result += "�";
     } else {
-      result += text.substr(i, static_cast<std::size_t>(length));
+      result += text.substr(i, each.bytes);
     }
-    i += static_cast<std::size_t>(length);
+    i += each.bytes;
   }
   return result;
 }

@@ -2,12 +2,12 @@
 #include "driver/session.hpp"
 
 #include <fmt/format.h>
-#include <utf8proc.h>
 
 #include <filesystem>
 #include <optional>
 
 #include "base/embedded.hpp"
+#include "base/utf8.hpp"
 #include "language/checks/checks.hpp"
 #include "language/image.hpp"
 #include "syntax/parse.hpp"
@@ -35,15 +35,14 @@ struct NotText {
   std::string mend = "save it as plain text in UTF-8";
 };
 
-bool is_hidden(utf8proc_int32_t c) {
+bool is_hidden(std::int32_t c) {
   const bool direction = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
   return direction || c == 0x200B || c == 0x2028 || c == 0x2029;
 }
 
 std::optional<NotText> find_not_text(std::string_view text) {
-  const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(text.data());
   for (std::size_t i = 0; i < text.size();) {
-    const unsigned char first = bytes[i];
+    const auto first = static_cast<unsigned char>(text[i]);
     if (first >= 0x20 && first < 0x7f) {
       ++i;
       continue;
@@ -51,7 +50,7 @@ std::optional<NotText> find_not_text(std::string_view text) {
     const auto offset = static_cast<std::uint32_t>(i);
     if (first < 0x80) {
       const bool line_end =
-          first == '\n' || (first == '\r' && i + 1 < text.size() && bytes[i + 1] == '\n');
+          first == '\n' || (first == '\r' && i + 1 < text.size() && text[i + 1] == '\n');
       if (first != '\t' && !line_end) {
         if (first == '\r') {
           return NotText{offset, "half of a line end", "save it with the line ends of this system"};
@@ -61,15 +60,13 @@ std::optional<NotText> find_not_text(std::string_view text) {
       ++i;
       continue;
     }
-    utf8proc_int32_t code_point = 0;
-    const auto length =
-        utf8proc_iterate(bytes + i, static_cast<utf8proc_ssize_t>(text.size() - i), &code_point);
-    if (length <= 0) return NotText{offset, "a byte that is no UTF-8"};
-    if (is_hidden(code_point) || (code_point >= 0x80 && code_point < 0xA0)) {
-      return NotText{offset, fmt::format("the invisible character U+{:04X}", code_point),
+    const Character each = character_at(text, i);
+    if (!each.is_valid()) return NotText{offset, "a byte that is no UTF-8"};
+    if (is_hidden(each.code_point) || each.code_point < 0xA0) {
+      return NotText{offset, fmt::format("the invisible character U+{:04X}", each.code_point),
                      "delete it; it may have come with text copied from elsewhere"};
     }
-    i += static_cast<std::size_t>(length);
+    i += each.bytes;
   }
   return std::nullopt;
 }

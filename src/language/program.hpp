@@ -105,6 +105,8 @@ struct Ingredient {
   std::optional<Figure> acidity;         // g per ml, for vinegars
   std::optional<Figure> soluble_solids;  // mass share, where a table has only the total
   std::optional<Figure> total_solids;    // mass share
+  // Net strong charge by titration of the ash, mmol of charge per g, that is mol per kg.
+  std::optional<Figure> ash_alkalinity;
   RawHazard raw = RawHazard::none_known;
   Duration boil_first;
   std::string raw_reason;

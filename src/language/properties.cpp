@@ -35,6 +35,7 @@ std::string_view name_of(Property property) {
 
 std::vector<std::string_view> property_names() {
   std::vector<std::string_view> names;
+  names.reserve(named_properties.size());
   for (const PropertyName& each : named_properties) names.push_back(each.name);
   return names;
 }

@@ -14,6 +14,9 @@ using syntax::View;
 
 const Rational exact_one(1);
 
+// More than any kitchen weighs out, and about what is planned in the time of a breath.
+constexpr std::size_t most_lots = 10000;
+
 // Names given to plain things in reports: "1 onion weighs about 110 g".
 std::string grams(const Rational& weight) { return weight.to_decimal(1) + " g"; }
 
@@ -413,6 +416,28 @@ std::optional<Line> resolve_line(Context& context, View line) {
   return LineReader(context, line).read();
 }
 
+bool resolve_lines(Context& context, View block, std::vector<Line>& lines) {
+  bool good = true;
+  std::size_t lots = 0;
+  for (const View child : block) {
+    if (child.is(Kind::bad_item)) good = false;
+    if (!child.is(Kind::basket_line)) continue;
+    if (lots++ == most_lots) {
+      context
+          .report(Code::too_many_lots, child.span(),
+                  fmt::format("here stands more than the {} lots that are taken", most_lots))
+          .with_mend("write lots of one kind as one, or name another file");
+      return false;
+    }
+    if (auto line = resolve_line(context, child)) {
+      lines.push_back(std::move(*line));
+    } else {
+      good = false;
+    }
+  }
+  return good;
+}
+
 void resolve_basket(Context& context, View declaration, Basket& result) {
   result.name = title_of(declaration, "basket");
   result.span = declaration.child(Kind::keyword).span();
@@ -421,15 +446,7 @@ void resolve_basket(Context& context, View declaration, Basket& result) {
   const std::string_view before = declaration.tree().text.substr(0, result.close.begin);
   const std::size_t last = before.find_last_not_of(" \t");
   result.close_on_own_line = last != std::string_view::npos && before[last] == '\n';
-  for (const View child : declaration.child(Kind::basket_block)) {
-    if (child.is(Kind::bad_item)) result.poisoned = true;
-    if (!child.is(Kind::basket_line)) continue;
-    if (auto line = resolve_line(context, child)) {
-      result.lines.push_back(std::move(*line));
-    } else {
-      result.poisoned = true;
-    }
-  }
+  if (!resolve_lines(context, block, result.lines)) result.poisoned = true;
 }
 
 void check_names_within(Context& context, View declaration) {

@@ -243,16 +243,9 @@ class KitchenReader {
   }
 
   void read_store(View statement) {
-    result_.store_close = close_of(statement.child(Kind::basket_block));
-    for (const View child : statement.child(Kind::basket_block)) {
-      if (child.is(Kind::bad_item)) result_.poisoned = true;
-      if (!child.is(Kind::basket_line)) continue;
-      if (auto line = resolve_line(context_, child)) {
-        result_.store.push_back(std::move(*line));
-      } else {
-        result_.poisoned = true;
-      }
-    }
+    const View block = statement.child(Kind::basket_block);
+    result_.store_close = close_of(block);
+    if (!resolve_lines(context_, block, result_.store)) result_.poisoned = true;
   }
 
   Context& context_;

@@ -25,6 +25,9 @@ void resolve_basket(Context& context, syntax::View declaration, Basket& result);
 void resolve_kitchen(Context& context, syntax::View declaration, Kitchen& result);
 // A line of a basket or a store; nothing after a report.
 std::optional<Line> resolve_line(Context& context, syntax::View line);
+// The lines of a basket or store; false where one of them could not be understood, or there are
+// more than are taken.
+bool resolve_lines(Context& context, syntax::View block, std::vector<Line>& lines);
 // `24 of 282 ml`; nothing after a report.
 std::optional<JarStock> read_jar_count(Context& context, syntax::View jar);
 // The place right before a block's closing brace, or its end where that is missing.

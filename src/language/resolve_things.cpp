@@ -216,6 +216,12 @@ void read_property(Context& context, View value, const std::string& origin, Ingr
         read_figure(context, range,
                     {"a density", dimensions::mass / dimensions::volume, "1.04 g per ml"}, origin);
     set_once(context, result.density, std::move(figure), value);
+  } else if (name == "ash alkalinity") {
+    auto figure = read_figure(context, range,
+                              {"an alkalinity of the ash", dimensions::substance / dimensions::mass,
+                               "8.2 mmol per 100 g"},
+                              origin);
+    set_once(context, result.ash_alkalinity, std::move(figure), value);
   } else if (name == "piece" || name == "weight") {
     auto figure =
         read_figure(context, range, {"the weight of a piece", dimensions::mass, "110 g"}, origin);

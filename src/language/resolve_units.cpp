@@ -16,12 +16,13 @@ struct KindOfUnit {
   std::string_view name;
   Dimension dimension;
 };
-const std::array<KindOfUnit, 7> kinds_of_unit = {{{"mass", dimensions::mass},
+const std::array<KindOfUnit, 8> kinds_of_unit = {{{"mass", dimensions::mass},
                                                   {"volume", dimensions::volume},
                                                   {"time", dimensions::time},
                                                   {"temperature", dimensions::temperature},
                                                   {"length", dimensions::length},
                                                   {"power", dimensions::power},
+                                                  {"substance", dimensions::substance},
                                                   {"ratio", dimensions::number}}};
 
 void add_unit_name(Context& context, const std::string& name, UnitId id, Span span) {
@@ -49,7 +50,7 @@ void resolve_unit(Context& context, View declaration, UnitId id) {
       return;
     }
     context.report(Code::unknown_name, kind.span(), fmt::format("`{}` is no kind of unit", name))
-        .with_mend("one of mass, volume, time, temperature, length, power, ratio");
+        .with_mend("one of mass, volume, time, temperature, length, power, substance, ratio");
   } else if (const View choice = declaration.child(Kind::unit_choice)) {
     for (const View child : choice) {
       if (!child.is(Kind::unit)) continue;

@@ -254,7 +254,8 @@ Part Meaning::part_of_limit(const language::Limit& limit, bool low) const {
   }
   if (is_of_finished(limit)) {
     part.whole = weights();
-    part.whole.push_back({*blend_.evaporated, -1});
+    // Without a limit that says how far, nothing is boiled away.
+    if (blend_.evaporated) part.whole.push_back({*blend_.evaporated, -1});
   } else {
     part.whole = {{blend_.total, 1}};
   }

@@ -7,8 +7,8 @@
 namespace maslin {
 namespace {
 
-constexpr std::string_view names[base_count] = {"weight",      "volume", "time",
-                                                "temperature", "length", "power"};
+constexpr std::string_view names[base_count] = {
+    "weight", "volume", "time", "temperature", "length", "power", "amount of substance"};
 
 void append(std::string& text, std::size_t base, int power) {
   for (int i = 0; i < power; ++i) {
@@ -48,7 +48,8 @@ std::string describe(const Dimension& dimension) {
     append(below, i, -dimension.powers[i]);
   }
   if (above.empty()) above = "number";
-  return "a " + above + (below.empty() ? "" : " per " + below);
+  const std::string article = above.starts_with("amount") ? "an " : "a ";
+  return article + above + (below.empty() ? "" : " per " + below);
 }
 
 }  // namespace maslin

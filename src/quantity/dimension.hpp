@@ -10,8 +10,8 @@
 
 namespace maslin {
 
-enum class Base : std::uint8_t { mass, volume, time, temperature, length, power };
-inline constexpr std::size_t base_count = 6;
+enum class Base : std::uint8_t { mass, volume, time, temperature, length, power, substance };
+inline constexpr std::size_t base_count = 7;
 
 // A product of powers of the base dimensions; all zero is a plain number (also a share or ratio).
 struct Dimension {
@@ -36,12 +36,13 @@ inline constexpr Dimension time = Dimension::of(Base::time);
 inline constexpr Dimension temperature = Dimension::of(Base::temperature);
 inline constexpr Dimension length = Dimension::of(Base::length);
 inline constexpr Dimension power = Dimension::of(Base::power);
+inline constexpr Dimension substance = Dimension::of(Base::substance);  // amount of substance
 }  // namespace dimensions
 
 // "a weight", "a volume", "a plain number", "a volume per weight".
 std::string describe(const Dimension& dimension);
 
-// Value in base units: g, ml, s, °C, mm, W.
+// Value in base units: g, ml, s, °C, mm, W, mmol.
 struct Quantity {
   Rational value;
   Dimension dimension;

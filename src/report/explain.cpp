@@ -202,6 +202,8 @@ class Explainer {
     figure("piece", found.piece, false, " g");
     figure("soluble solids", found.soluble_solids, true, " %");
     figure("total solids", found.total_solids, true, " %");
+    // Kept per gram; tables have it per 100 g.
+    figure("ash alkalinity", found.ash_alkalinity, true, " mmol per 100 g");
     composition(found);
     raw(found);
     row("allergens", !found.allergens_stated ? "not stated: read the packet"

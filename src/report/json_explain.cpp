@@ -56,6 +56,7 @@ class Describer {
     add_figure(json, "piece_g", found.piece);
     add_figure(json, "soluble_solids_share", found.soluble_solids);
     add_figure(json, "total_solids_share", found.total_solids);
+    add_figure(json, "ash_alkalinity_mol_per_kg", found.ash_alkalinity);
     json["composition_g_per_100_g"] = composition(found);
     json["raw"] = raw_name(found.raw);
     if (found.boil_first.is_positive()) {

@@ -31,19 +31,22 @@ Position SourceFile::position(std::uint32_t offset) const {
   const auto& begins = line_begins();
   const auto after = std::upper_bound(begins.begin(), begins.end(), offset);
   const auto line = static_cast<std::uint32_t>(after - begins.begin());
-  Position result{line, 1};
+  // Places are asked for in their order, so the next one on a line counts on from the last.
+  const bool on = last_.position.line == line && last_.offset <= offset && last_.offset > 0;
+  if (!on) last_ = {begins[line - 1], {line, 1}};
   const std::string_view all = text();
-  for (std::uint32_t at = begins[line - 1]; at < offset && at < all.size(); ++at) {
-    const bool continuation = (static_cast<unsigned char>(all[at]) & 0xc0) == 0x80;
-    if (!continuation) ++result.column;
+  const auto end = static_cast<std::uint32_t>(std::min<std::size_t>(offset, all.size()));
+  for (; last_.offset < end; ++last_.offset) {
+    const bool continuation = (static_cast<unsigned char>(all[last_.offset]) & 0xc0) == 0x80;
+    if (!continuation) ++last_.position.column;
   }
-  return result;
+  return last_.position;
 }
 
 std::string_view SourceFile::line(std::uint32_t number) const {
   const std::uint32_t begin = line_begin(number);
   std::string_view rest = text().substr(begin);
-  rest = rest.substr(0, rest.find('\n'));
+  if (number < line_count()) rest = rest.substr(0, line_begin(number + 1) - begin - 1);
   if (!rest.empty() && rest.back() == '\r') rest.remove_suffix(1);
   return rest;
 }

@@ -54,6 +54,11 @@ class SourceFile {
   std::string owned_;
   std::optional<std::string_view> borrowed_;
   mutable std::vector<std::uint32_t> line_begins_;  // found when first asked for
+  struct Place {
+    std::uint32_t offset = 0;
+    Position position;
+  };
+  mutable Place last_;  // that was asked for
 };
 
 // All files of one run. Ids and text views stay valid as files are added.

@@ -2,7 +2,8 @@
 #include "syntax/lookalikes.hpp"
 
 #include <fmt/format.h>
-#include <utf8proc.h>
+
+#include "base/utf8.hpp"
 
 namespace maslin::syntax {
 namespace {
@@ -39,10 +40,7 @@ constexpr Run runs[] = {
 
 std::optional<Lookalike> lookalike_at(std::string_view text) {
   if (text.empty() || static_cast<unsigned char>(text.front()) < 0x80) return std::nullopt;
-  utf8proc_int32_t code_point = 0;
-  const auto bytes = utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
-                                      static_cast<utf8proc_ssize_t>(text.size()), &code_point);
-  if (bytes <= 0) return std::nullopt;
+  const auto [code_point, bytes] = character_at(text, 0);
   for (const Run& run : runs) {
     if (code_point < run.first || code_point > run.last) continue;
     std::string plain(run.plain);

@@ -162,6 +162,8 @@ class Reporter {
       same.mends = {"put a `}` for each of them on a line of its own where its block ends"};
       return;
     }
+    if (unclosed_reported_ == most_misfits) return;
+    ++unclosed_reported_;
     unclosed_at_ = here;
     unclosed_around_ = 0;
     unclosed_report_ = diagnostics_.all().size();
@@ -469,6 +471,7 @@ class Reporter {
   std::uint32_t lone_brace_ = static_cast<std::uint32_t>(-1);
   std::size_t unclosed_ = 0;                  // blocks told to be open, whose `}` may still come
   std::optional<std::uint32_t> unclosed_at_;  // where the last of them was ended
+  std::size_t unclosed_reported_ = 0;         // as many as are worth listing at the most
   std::size_t unclosed_report_ = 0;           // which report that is
   std::size_t unclosed_around_ = 0;           // and how many blocks around it are in it
   bool lost_ = false;                         // since the last item of a block that could be read

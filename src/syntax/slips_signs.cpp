@@ -5,6 +5,7 @@
 
 #include "syntax/lookalikes.hpp"
 #include "syntax/stuck.hpp"
+#include "syntax/words.hpp"
 
 namespace maslin::syntax {
 namespace {
@@ -104,7 +105,7 @@ FoundSlip other_quotes(const Stuck& stuck) {
     }
     const std::string mended = fmt::format("\"{}\"", inside);
     found.primary->span = span;
-    found.with_fix(plainly_meant("write " + mended, {{span, mended}}));
+    found.with_fix(plainly_meant("write " + shortened(mended), {{span, mended}}));
     return found;
   }
   found.with_mend("write `\"` before and behind it");
@@ -125,7 +126,7 @@ FoundSlip missing_quotes(const Stuck& stuck) {
   auto found =
       slip(Code::unexpected, span,
            fmt::format("what stands behind `{}` is written in quotes", stuck.text(stuck.at - 1)));
-  found.with_fix(suggested("write " + mended, {{span, mended}}));
+  found.with_fix(suggested("write " + shortened(mended), {{span, mended}}));
   return found;
 }
 

@@ -25,6 +25,7 @@ constexpr const char* text_name = "week.maslin";
 const std::map<Code, std::string>& shown_by_no_text() {
   static const std::map<Code, std::string> reasons = {
       {Code::file_too_large, "a page of 64 MiB helps nobody; FilesTooLarge below holds it"},
+      {Code::too_many_lots, "nor does one of 10 000 lines; BasketsTooLong below holds it"},
       {Code::unsolved, "a fault of the program itself, which no input is known to bring about"}};
   return reasons;
 }
@@ -171,6 +172,18 @@ TEST(Pages, FilesTooLargeAreRefusedUnread) {
   const auto found = diagnostics_of({{text_name, std::string(too_many_bytes, '#')}}, {text_name});
   ASSERT_EQ(found.size(), 1U);
   EXPECT_EQ(found[0].code, Code::file_too_large);
+}
+
+TEST(Pages, BasketsTooLongAreToldOnce) {
+  for (const std::string before : {"basket {\n", "kitchen { store {\n"}) {
+    std::string text = before;
+    for (int i = 0; i <= 10000; ++i) text += "onion 1 g prepared\n";
+    text += before.starts_with("kitchen") ? "} }\n" : "}\n";
+    const auto found = diagnostics_of({{text_name, text}}, {text_name});
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(found[0].code, Code::too_many_lots);
+    EXPECT_EQ(found[0].mends.size(), 1U);
+  }
 }
 
 }  // namespace

@@ -160,12 +160,9 @@ ingredient(
 
 ingredient(
     "southern_fruit", "honeydew melon", "fruit",
-    "honeydew melons, honeydew, honeydews, Honigmelone, Honigmelonen",
-    pH=[("6", "6.67", FDA)], edible=("50", "55", "from memory"),
-    parts=[("water", "89.8", "89.8", "g"), ("protein", "0.5", "0.6", "g"), ("fat", "0.1", "0.2",
-           "g"), ("fibre", "0.8", "0.8", "g"), ("sugars", "8.1", "8.2", "g"), ("ash", "0.4", "0.4",
-           "g"), ("sodium", "18", "18", "mg"), ("potassium", "228", "228", "mg")],
-    parts_from="USDA SR28 NDB 09184, from memory", notes=["A fruit, and low acid by its pH."])
+    "honeydew melons, honeydew, honeydews, Honigmelone, Honigmelonen", "melon",
+    without=["Ciqual 2020 13026"], pH=[("6", "6.67", FDA)],
+    notes=["No table at hand has it: the rows are of cantaloupe. A fruit, and low acid by its pH."])
 
 ingredient(
     "southern_fruit", "watermelon", "fruit",

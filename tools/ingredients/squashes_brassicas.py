@@ -143,12 +143,9 @@ ingredient(
 
 ingredient(
     "brassicas", "Savoy cabbage", "brassica",
-    "Savoy cabbages, Savoy, Savoys, Wirsing, chou de Milan, col de Milán",
-    pH=[("6.3", "6.3", FDA_MEMORY)], edible=("80", "80", "as cabbage, USDA SR28 NDB 11109, refuse"),
-    parts=[("water", "91", "91", "g"), ("protein", "2", "2", "g"), ("fat", "0.1", "0.1", "g"),
-           ("fibre", "3.1", "3.1", "g"), ("sugars", "2.2", "2.3", "g"), ("ash", "0.8", "0.8", "g"),
-           ("sodium", "28", "28", "mg"), ("potassium", "230", "230", "mg")],
-    parts_from="USDA SR28 NDB 11114, from memory")
+    "Savoy cabbages, Savoy, Savoys, Wirsing, chou de Milan, col de Milán", "cabbage",
+    without=["Ciqual 2020 20116"], pH=[("6.3", "6.3", FDA_MEMORY)],
+    notes=["No table at hand has it by itself: the rows are of green cabbage."])
 
 ingredient(
     "brassicas", "Chinese cabbage", "brassica, leaf",
@@ -157,11 +154,9 @@ ingredient(
 
 ingredient(
     "brassicas", "pak choi", "brassica, leaf", "pak choy, pok choi, bok choy, bok choi",
-    parts=[("water", "95.3", "95.3", "g"), ("protein", "1.5", "1.5", "g"), ("fat", "0.2", "0.2",
-           "g"), ("fibre", "1", "1", "g"), ("sugars", "1.1", "1.2", "g"), ("ash", "0.8", "0.8",
-           "g"), ("sodium", "65", "65", "mg"), ("potassium", "252", "252", "mg")],
-    parts_from="USDA SR28 NDB 11116, from memory", edible=("88", "88", "from memory"),
-    notes=[NO_PH])
+    "cabbage-napa", without=["USDA SR28 NDB 11119", "CoFID 2015 13-187"],
+    edible=("88", "88", "from memory"),
+    notes=["The row is of this and of Chinese cabbage together.", NO_PH])
 
 ingredient(
     "brassicas", "kale", "brassica, leaf",

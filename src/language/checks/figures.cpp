@@ -47,9 +47,12 @@ void check_addition(const Program& program, const Addition& addition, Diagnostic
   }
 }
 
-// What is not linear goes by the whole composition.
-void check_composition(const Program& program, const Framework& framework, const Limit& limit,
-                       Diagnostics& diagnostics) {
+bool goes_by_composition(const Limit& limit) {
+  return limit.property == Property::water_activity || limit.property == Property::stability_index;
+}
+
+// Whoever must be in the pan and has no composition.
+std::vector<IngredientId> without_composition(const Program& program, const Framework& framework) {
   std::vector<const Target*> targets;
   for (const ProduceShare& share : framework.shares) targets.push_back(&share.target);
   for (const Addition& addition : framework.additions) targets.push_back(&addition.target);
@@ -60,20 +63,36 @@ void check_composition(const Program& program, const Framework& framework, const
                                    [&](IngredientId id) { return has_composition(program, id); });
     if (!known) lacking.insert(lacking.end(), all.begin(), all.end());
   }
-  if (lacking.empty()) return;
+  return lacking;
+}
+
+// What is not linear goes by the whole composition. One report, however many limits do.
+bool check_compositions(const Program& program, const Framework& framework,
+                        Diagnostics& diagnostics) {
+  std::vector<const Limit*> limits;
+  for (const Limit& limit : framework.limits) {
+    if (goes_by_composition(limit)) limits.push_back(&limit);
+  }
+  if (limits.empty()) return true;
+  const auto lacking = without_composition(program, framework);
+  if (lacking.empty()) return true;
   std::string names;
   for (const IngredientId id : lacking) {
     if (names.size() < 60) names += (names.empty() ? "" : ", ") + program[id].name;
   }
-  auto& found = diagnostics.report(Code::missing_figure, limit.span,
+  auto& found = diagnostics.report(Code::missing_figure, limits[0]->span,
                                    fmt::format("no composition is known of {}, and a {} goes by it",
-                                               names, name_of(*limit.property)));
+                                               names, name_of(*limits[0]->property)));
   for (std::size_t i = 0; i < lacking.size() && i < 3; ++i) {
     found.with_because(program[lacking[i]].span, "this has none");
+  }
+  for (std::size_t i = 1; i < limits.size(); ++i) {
+    found.with_because(limits[i]->span, "this goes by it too");
   }
   found.with_mend(
       "give it where the ingredient is declared, as a table of foods has it: `composition water "
       "74.5 g, sugars 10.6 g`; or leave the limit out");
+  return false;
 }
 
 void check_substitution(const Program& program, const Framework& framework,
@@ -115,12 +134,10 @@ void figures(const Program& program, const Framework& framework, Diagnostics& di
   for (const Substitution& substitution : framework.substitutions) {
     check_substitution(program, framework, substitution, diagnostics);
   }
+  // Shares go by the composition too, and that it is missing was told.
+  if (!check_compositions(program, framework, diagnostics)) return;
   for (const Limit& limit : framework.limits) {
-    if (!limit.property) continue;
-    if (limit.property == Property::water_activity || limit.property == Property::stability_index) {
-      check_composition(program, framework, limit, diagnostics);
-    }
-    if (!is_linear(limit)) continue;
+    if (!limit.property || !is_linear(limit)) continue;
     for (const ProduceShare& share : framework.shares) {
       require(
           program, share.target,
