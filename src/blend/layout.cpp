@@ -24,6 +24,7 @@ bool is_weight(const Blend& blend, ColumnIndex column) {
 
 std::vector<Term> ones(const std::vector<ColumnIndex>& columns) {
   std::vector<Term> terms;
+  terms.reserve(columns.size());
   for (const ColumnIndex column : columns) terms.push_back({column, 1});
   return terms;
 }
