@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "language/acid_parts.hpp"
 #include "science/evaporation.hpp"
 #include "science/keeping.hpp"
 #include "science/mixture.hpp"
@@ -240,10 +241,8 @@ double LimitRow::at_unfavourable_end(const science::Composition& composition,
 
 double LimitRow::charge(const language::Stuff& stuff, const KeptAcid& kept) const {
   const science::Composition composition = composition_of(program_, stuff);
-  science::AcidPart part;
+  science::AcidPart part = acid_part_of(program_, stuff);
   part.composition = &composition;
-  const auto& ph = program_[stuff.ingredient].ph;
-  if (ph) part.published_ph = ph_range(ph->value);
   part.acetic_acid_kept = {Share(kept.share.low), Share(kept.share.high)};
   const PH at((low_ ? limit_.range.low : limit_.range.high).to_double());
   const auto range = science::charge_at(part, at);

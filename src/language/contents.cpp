@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "language/acid_parts.hpp"
 #include "language/boilings.hpp"
 #include "science/boiling_stages.hpp"
 #include "science/evaporation.hpp"
@@ -90,11 +91,8 @@ science::Computed<Contents> Contents::of(const Program& program, const Framework
   Weighed weighed;
   for (const InPan& part : parts) {
     compositions.push_back(composition_of(program, part.stuff));
-    science::AcidPart each;
-    each.mass = part.mass;
-    const auto& ph = program[part.stuff.ingredient].ph;
-    if (ph) each.published_ph = ph_range(ph->value);
-    acid_parts.push_back(each);
+    acid_parts.push_back(acid_part_of(program, part.stuff));
+    acid_parts.back().mass = part.mass;
     weighed.masses.push_back(part.mass);
     weighed.passing.push_back(boilings.of(part.slot));
   }
