@@ -10,7 +10,8 @@ ACIDS = {'citric acid': (192.124, 3), 'malic acid': (134.087, 2), 'tartaric acid
          'oxalic acid': (90.034, 2), 'lactic acid': (90.078, 1), 'succinic acid': (118.088, 2)}
 ACETIC = 60.052
 SUGARS = ['glucose', 'fructose', 'sucrose', 'maltose', 'lactose', 'galactose']
-PROPERTIES = ['soluble solids', 'total solids', 'acetic acid', 'dry weight', 'sugars', 'acidity',
+PROPERTIES = ['soluble solids', 'total solids', 'acetic acid', 'dry weight',
+              'ash alkalinity', 'sugars', 'acidity',
               'pH', 'edible', 'density', 'piece', 'weight', 'water', 'salt', 'pungency']
 NONE = (Fraction(0), Fraction(0))
 UNKNOWN_PH = (Fraction(14), Fraction(14))
