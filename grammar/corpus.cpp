@@ -183,7 +183,7 @@ framework cabbage relish {
   substitute { honey for sugar by total solids, full, up to 1 lb 4 oz, only clear honey }
   substitute { a for b by dry weight; a for b by pH; a for b by edible; a for b by density
                a for b by piece; a for b by weight; a for b by pungency; a for b by soluble solids }
-  limits { salt 1 h 20 min; vinegar at least 3 g }
+  limits { salt 1 h 20 min; vinegar at least 3 g; route boiled, process for hot relish }
   method {
     stage wilt { soak all cabbage in the rest of vinegar; boil 10 min, uncovered, until "soft" }
     fill
@@ -227,8 +227,9 @@ route boiled in "United States" as of 2015 {
   read pH <= 4.6; read seal; read filling temperature at least 85 °C
   refuse nut, oil, because "no acid gets in"
   refuse egg
-  process 10 min up to 300 m, 15 min up to 1800 m, 20 min above, jars up to 500 ml
-  process 5 min above
+  process for hot relish, 10 min up to 300 m, 15 min up to 1800 m, 20 min above,
+    jars up to 500 ml, from "a table"
+  process for "jam of plums", 5 min above, jars up to 1 l
 }
 batch "one" of cabbage relish {
   boil 2 {

@@ -230,7 +230,9 @@ struct substitute_block : Block<Enclosing, SubstituteEntry> {};
 struct substitute : seq<K("substitute"), Gap, substitute_block> {};
 
 struct limit : seq<figure, Gap, sor<seq<comparison, Gap, measure>, range>> {};
-struct route_claim : seq<K("route"), Gap, name> {};
+struct tested_product : seq<K("for"), Gap, name> {};
+struct claimed_process : seq<K("process"), Gap, tested_product> {};
+struct route_claim : seq<K("route"), Gap, name, opt<Comma, claimed_process>> {};
 struct LimitEntry : sor<seq<sor<route_claim, limit>, StatementEnd>, bad_item> {};
 struct limits_block : Block<Enclosing, LimitEntry> {};
 struct limits : seq<K("limits"), Gap, limits_block> {};
@@ -353,8 +355,8 @@ struct refusal
 struct up_to_altitude : seq<K("up"), Gap, K("to"), Gap, quantity> {};
 struct process_step : seq<quantity, Gap, sor<up_to_altitude, K("above")>> {};
 struct largest_jar : seq<K("jars"), Gap, K("up"), Gap, K("to"), Gap, quantity> {};
-struct process
-    : seq<K("process"), Gap, process_step, star<Comma, process_step>, opt<Comma, largest_jar>> {};
+struct process : seq<K("process"), Gap, tested_product, plus<Comma, process_step>, Comma,
+                     largest_jar, opt<Comma, origin>> {};
 struct RuleEntry
     : sor<seq<sor<reserved_name, to_read, refusal, process, source, note, limit>, StatementEnd>,
           bad_item> {};

@@ -17,6 +17,7 @@ namespace {
 using language::Law;
 using language::Limit;
 using language::Standard;
+using language::Whole;
 using plan::Taken;
 
 bool holds_words(const std::string& title, std::string_view words) {
@@ -30,6 +31,15 @@ std::vector<const Taken*> all_taken(const plan::Draft& draft) {
     for (const Taken& taken : *list) all.push_back(&taken);
   }
   return all;
+}
+
+// As it goes in: a syrup counts whole.
+Rational sweetener_in(const Product& product) {
+  Rational sum;
+  for (const Taken* taken : all_taken(product.draft)) {
+    if (is_of_class(product.program, taken->ingredient, "sweetener")) sum += taken->weight;
+  }
+  return sum;
 }
 
 // Shares of the finished product, or of the produce, over every range of figures and weight.
@@ -48,9 +58,10 @@ Bounds value_of(const Product& product, const Limit& limit) {
   if (language::is_of_finished(limit)) {
     return {sum.low / product.finished.high.in_base(), sum.high / product.finished.low.in_base()};
   }
-  Rational produce;
-  for (const Taken& taken : product.draft.produce) produce += taken.weight;
-  return {sum.low / produce, sum.high / produce};
+  Rational whole;
+  for (const Taken& taken : product.draft.produce) whole += taken.weight;
+  if (limit.whole == Whole::produce_and_sweetener) whole += sweetener_in(product);
+  return {sum.low / whole, sum.high / whole};
 }
 
 std::vector<Used> counted_for(const Product& product, const Limit& limit) {
@@ -72,6 +83,22 @@ std::string value_text(const Limit& limit, double value, bool low) {
   return limit.property ? fmt::format("{:.1f} %", whole / 10) : fmt::format("{:.0f} g/kg", whole);
 }
 
+// In proportion to the fruits, where the law says so; else what is asked of the one it asks most
+// of.
+Share least_for(const Product& product, const Limit& limit, const Law& law,
+                const Standard& standard) {
+  const Share general(limit.range.low.to_double());
+  const auto counted = counted_for(product, limit);
+  if (limit.whole != Whole::produce_and_sweetener) {
+    return least_of(product.program, counted, law.name, standard.name, general);
+  }
+  Share most(0);
+  for (const Used& each : counted) {
+    most = std::max(most, least_of(product.program, {each}, law.name, standard.name, general));
+  }
+  return counted.empty() ? general : most;
+}
+
 std::optional<std::string> miss_of(const Product& product, const Law& law, const Standard& standard,
                                    const Limit& limit) {
   const std::string what =
@@ -87,12 +114,12 @@ std::optional<std::string> miss_of(const Product& product, const Law& law, const
   if (limit.has_low) {
     double least = limit.range.low.to_double();
     if (!limit.property) {
-      least = least_of(product.program, counted_for(product, limit), law.name, standard.name,
-                       Share(least))
-                  .in_unit();
+      least = least_for(product, limit, law, standard).in_unit();
     }
     if (value.low.to_double() < least - rounding) {
-      return fmt::format("{} of the finished product may be as little as {}, and {} is asked", what,
+      return fmt::format("{} of {} may be as little as {}, and {} is asked", what,
+                         limit.whole == Whole::produce_and_sweetener ? "produce and sweetener"
+                                                                     : "the finished product",
                          value_text(limit, value.low.to_double(), true),
                          value_text(limit, least, false));
     }

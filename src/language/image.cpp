@@ -162,16 +162,20 @@ void describe(Archive& a, Refusal& x) {
 }
 template <class Archive>
 void describe(Archive& a, Process& x) {
-  pass_all(a, x.steps, x.largest_jar, x.span);
+  pass_all(a, x.product, x.steps, x.largest_jar, x.source, x.span);
 }
 template <class Archive>
 void describe(Archive& a, Route& x) {
-  pass_all(a, x.name, x.place, x.as_of, x.floors, x.readings, x.refusals, x.processes, x.notes,
-           x.sources, x.span);
+  pass_all(a, x.name, x.place, x.as_of, x.floors, x.readings, x.refusals, x.processes, x.liquor,
+           x.notes, x.sources, x.span);
 }
 template <class Archive>
 void describe(Archive& a, Standard& x) {
   pass_all(a, x.name, x.place, x.as_of, x.reserved_name, x.limits, x.notes, x.sources, x.span);
+}
+template <class Archive>
+void describe(Archive& a, RouteClaim& x) {
+  pass_all(a, x.route, x.product, x.product_span, x.span);
 }
 template <class Archive>
 void describe(Archive& a, Uncomputed& x) {
@@ -200,9 +204,10 @@ void describe(Archive& a, Method& x) {
 }
 template <class Archive>
 void describe(Archive& a, Framework& x) {
-  pass_all(a, x.name, x.title, x.version, x.status, x.status_source, x.shares, x.additions,
-           x.substitutions, x.limits, x.routes, x.variants, x.method, x.mature, x.best_within,
-           x.notes, x.sources, x.uncomputed, x.refines, x.span, x.produce_span, x.poisoned);
+  pass_all(a, x.name, x.title, x.version, x.status, x.status_source, x.status_span, x.taste,
+           x.shares, x.additions, x.substitutions, x.limits, x.routes, x.variants, x.method,
+           x.mature, x.best_within, x.notes, x.sources, x.uncomputed, x.refines, x.span,
+           x.produce_span, x.poisoned);
 }
 template <class Archive>
 void describe(Archive& a, Program& x) {

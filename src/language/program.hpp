@@ -164,7 +164,13 @@ struct Substitution {
   Span cap_span;
 };
 
-enum class Whole : std::uint8_t { none, prepared_produce, finished_product, volatile_matter };
+enum class Whole : std::uint8_t {
+  none,
+  prepared_produce,
+  finished_product,
+  volatile_matter,
+  produce_and_sweetener,  // as they are weighed in; only the law of a name asks by it
+};
 
 struct Limit {
   std::optional<Property> property;  // or the share of a class
@@ -179,6 +185,9 @@ struct Limit {
 };
 
 enum class Status : std::uint8_t { not_stated, own, traditional, tested };
+
+// How the heat in a jar as it is filled is called where it is read.
+inline constexpr std::string_view filling_temperature = "filling temperature";
 
 // A reading that must be in before a batch counts as kept by a route. Without a bound it is only
 // that it was looked at: a seal.
@@ -198,14 +207,24 @@ struct Refusal {
   Span span;
 };
 
-// Minutes in boiling water, band by band of altitude, from a tested table. Never scaled.
+// A row of a tested table: minutes in boiling water for one product in jars up to a size, band by
+// band of altitude. Never scaled, never for a larger jar. A product may have rows for several
+// sizes.
 struct Process {
   struct Step {
     Duration time;
-    std::optional<Length> up_to;  // altitude; nothing for all above
+    std::optional<Length> up_to;  // altitude, itself included; nothing for all above
   };
-  std::vector<Step> steps;
-  std::optional<Volume> largest_jar;
+  std::string product;
+  std::vector<Step> steps;  // heights rise, times never fall
+  Volume largest_jar;
+  std::string source;  // empty: the sources of the route
+  Span span;
+};
+
+// What a route asks of a liquor that covers what is packed as it is.
+struct LiquorFloor {
+  Rational acidity;  // g of acetic acid in a ml of what is poured, sugar and salt not counted
   Span span;
 };
 
@@ -218,6 +237,7 @@ struct Route {
   std::vector<ToRead> readings;
   std::vector<Refusal> refusals;
   std::vector<Process> processes;
+  std::optional<LiquorFloor> liquor;
   std::vector<std::string> notes;
   std::vector<std::string> sources;
   Span span;  // of the name
@@ -237,6 +257,8 @@ struct Standard {
 
 struct RouteClaim {
   RouteId route;
+  std::string product;  // of the tested table of the route; empty: none is claimed
+  Span product_span;
   Span span;
 };
 
@@ -264,6 +286,8 @@ struct Framework {
   Rational version;
   Status status = Status::not_stated;
   std::string status_source;
+  Span status_span;   // of its own statement; of no file where it has none
+  std::string taste;  // the variant it is made to; empty: as it stands
   std::vector<ProduceShare> shares;
   std::vector<Addition> additions;
   std::vector<Substitution> substitutions;

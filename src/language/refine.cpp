@@ -142,8 +142,12 @@ void begin_child(const Framework& parent, Framework& child) {
   result.name = child.name;
   result.title = child.name;
   result.version = child.version;
-  result.status = Status::own;
-  result.status_source.clear();
+  // What refines a tested one goes back to its source, and was not tested itself.
+  if (parent.status != Status::tested) {
+    result.status = Status::own;
+    result.status_source.clear();
+  }
+  result.status_span = {};
   result.span = child.span;
   result.produce_span = child.span;
   result.refines = child.refines;

@@ -41,6 +41,7 @@ class Resolver {
     if (classes != next_class_ || !context_.declared.empty()) find_members(context_.program);
     context_.program.own_ingredients = context_.declared;
     resolve_rest(trees);
+    check_claimed_processes(context_, frameworks);
     take_on_floors(context_.program, frameworks);
     check_unused_lets(context_);
   }

@@ -262,6 +262,7 @@ void read_status(View statement, Framework& result) {
   if (statement.has_keyword("traditional")) result.status = Status::traditional;
   if (statement.has_keyword("tested")) result.status = Status::tested;
   result.status_source = text_of(text_child(statement));
+  result.status_span = statement.span();
 }
 
 void read_basis(Context& context, View statement) {
@@ -388,23 +389,6 @@ class FrameworkReader {
     }
   }
 
-  bool claim_route(View claim) {
-    const View name = claim.child(Kind::name);
-    const auto* route = context_.names.routes.find(normal_name(name));
-    if (route == nullptr) {
-      report_unknown_route(context_, name);
-      return false;
-    }
-    for (const RouteClaim& other : result_.routes) {
-      if (other.route != route->value) continue;
-      report_duplicate(context_, Code::duplicate, "the route", normal_name(name), claim.span(),
-                       other.span, "leave one out");
-      return false;
-    }
-    result_.routes.push_back({route->value, claim.span()});
-    return true;
-  }
-
   void each(View statement, Kind block) {
     for (const View child : statement.child(block)) {
       bool good = true;
@@ -419,7 +403,7 @@ class FrameworkReader {
           good = read_substitution(context_, child, result_);
           break;
         case Kind::limit: {
-          auto limit = read_limit(context_, child);
+          auto limit = read_limit(context_, child, LimitOf::framework);
           good = limit.has_value();
           if (good) result_.limits.push_back(std::move(*limit));
           break;
@@ -431,7 +415,7 @@ class FrameworkReader {
           break;
         }
         case Kind::route_claim:
-          good = claim_route(child);
+          good = read_route_claim(context_, child, result_);
           break;
         case Kind::bad_item:
           good = false;

@@ -105,6 +105,7 @@ std::optional<Whole> read_whole(Context& context, const Measure& measure) {
   if (name == "prepared produce" || name == "produce") return Whole::prepared_produce;
   if (name == "finished product" || name == "finished") return Whole::finished_product;
   if (name == "volatile matter") return Whole::volatile_matter;
+  if (name == "produce and sweetener") return Whole::produce_and_sweetener;
   context
       .report(Code::unknown_whole, measure.whole.span(),
               fmt::format("`{}` is nothing that a share can be taken of", name))
@@ -135,7 +136,7 @@ bool is_share(Context& context, const Measure& measure, std::string_view example
   return false;
 }
 
-std::optional<Limit> read_limit(Context& context, View statement) {
+std::optional<Limit> read_limit(Context& context, View statement, LimitOf of) {
   Limit limit;
   limit.span = statement.span();
   const View figure = statement.child(Kind::figure);
@@ -163,6 +164,13 @@ std::optional<Limit> read_limit(Context& context, View statement) {
   const auto whole = read_whole(context, first);
   if (!whole) return std::nullopt;
   limit.whole = *whole;
+  if (limit.whole == Whole::produce_and_sweetener && (of != LimitOf::standard || limit.property)) {
+    context
+        .report(Code::unknown_whole, first.whole.span(),
+                "a share of `produce and sweetener` is only asked by the law of a name")
+        .with_mend("write `of prepared produce` or `of finished product`");
+    return std::nullopt;
+  }
   const bool needs_whole = !limit.property || *limit.property == Property::acetic_acid ||
                            *limit.property == Property::acidity;
   if (needs_whole && limit.whole == Whole::none) {

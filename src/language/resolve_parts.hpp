@@ -36,7 +36,14 @@ Span close_of(syntax::View block);
 std::string title_of(syntax::View declaration, std::string_view keyword);
 void resolve_route(Context& context, syntax::View declaration, Route& result);
 Standard resolve_standard(Context& context, syntax::View declaration);
-void report_unknown_route(Context& context, syntax::View name);
+// A row of a tested table; nothing after a report.
+std::optional<Process> read_process(Context& context, syntax::View statement);
+// One row for each product and size of jar.
+void add_process(Context& context, Process process, Route& route);
+// `route boiling water, process for apple butter`; false after a report.
+bool read_route_claim(Context& context, syntax::View claim, Framework& result);
+// Once every route is read: the processes claimed are there, one a framework.
+void check_claimed_processes(Context& context, std::size_t first_framework);
 // The floors of the routes that a framework claims become limits of its own.
 void take_on_floors(Program& program, std::size_t first_framework);
 // Batches: their names and quantities, for now.
@@ -47,8 +54,10 @@ std::optional<Whole> read_whole(Context& context, const Measure& measure);
 // Whether a measure is a percentage, or one quantity per another.
 bool is_share(Context& context, const Measure& measure, std::string_view example);
 void report_no_percent(Context& context, const Measure& measure, std::string_view example);
+// Whose limit it is: a standard may ask for shares that no plan is solved for.
+enum class LimitOf : std::uint8_t { framework, route, standard };
 // Nothing after a report.
-std::optional<Limit> read_limit(Context& context, syntax::View statement);
+std::optional<Limit> read_limit(Context& context, syntax::View statement, LimitOf of);
 // After every share, addition and substitution: the steps name them. False after a report.
 bool read_method(Context& context, syntax::View statement, Framework& result);
 

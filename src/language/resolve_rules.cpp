@@ -21,7 +21,7 @@ struct Readable {
   bool has_bound = true;
 };
 const std::array<Readable, 8> readable = {{{"pH", dimensions::number},
-                                           {"filling temperature", dimensions::temperature},
+                                           {filling_temperature, dimensions::temperature},
                                            {"storage temperature", dimensions::temperature},
                                            {"soluble solids", dimensions::number},
                                            {"salt", dimensions::number},
@@ -54,6 +54,11 @@ void report_unreadable(Context& context, View figure) {
   found.with_fix({Fix::Kind::suggested, "write `" + near[0] + "`", {{figure.span(), near[0]}}});
 }
 
+// `liquor acidity >= 5 %`: a floor of what is poured over a pack, not of the mix in the pan.
+bool is_of_liquor(View limit) {
+  return normal_name(limit.child(Kind::figure).text()) == "liquor acidity";
+}
+
 class RuleReader {
  public:
   RuleReader(Context& context, View declaration) : context_(context), declaration_(declaration) {}
@@ -66,10 +71,11 @@ class RuleReader {
     const View as_of = declaration_.child(Kind::as_of);
     return as_of ? read_number(context_, number_child(as_of)) : std::nullopt;
   }
-  std::vector<Limit> limits() const {
+  std::vector<Limit> limits(LimitOf of) const {
     std::vector<Limit> result;
     for_each(Kind::limit, [&](View statement) {
-      if (auto limit = read_limit(context_, statement)) result.push_back(std::move(*limit));
+      if (is_of_liquor(statement)) return;
+      if (auto limit = read_limit(context_, statement, of)) result.push_back(std::move(*limit));
     });
     return result;
   }
@@ -148,42 +154,38 @@ Refusal read_refusal(Context& context, View statement) {
   return result;
 }
 
-std::optional<Process> read_process(Context& context, View statement) {
-  Process result;
-  result.span = statement.span();
-  for (const View step : statement) {
-    if (!step.is(Kind::process_step)) continue;
-    const auto time = read_plain(context, step.child(Kind::quantity), dimensions::time, "a process",
-                                 "10 min up to 300 m");
-    if (!time) return std::nullopt;
-    Process::Step each{Duration(*time), {}};
-    if (const View up_to = step.child(Kind::up_to_altitude)) {
-      const auto height = read_plain(context, up_to.child(Kind::quantity), dimensions::length,
-                                     "an altitude", "300 m");
-      if (!height) return std::nullopt;
-      each.up_to = Length(*height);
-    }
-    // Higher up water boils less hot: the time never falls, and the bands follow one another.
-    const bool follows = result.steps.empty() ||
-                         (result.steps.back().up_to && result.steps.back().time <= each.time &&
-                          (!each.up_to || *result.steps.back().up_to < *each.up_to));
-    if (!follows) {
-      context
-          .report(Code::process_falls, step.span(),
-                  "a process gets no shorter the higher the kitchen lies")
-          .with_why("higher up water boils less hot")
-          .with_mend("write the bands from the lowest altitude to the highest");
-      return std::nullopt;
-    }
-    result.steps.push_back(each);
+std::optional<LiquorFloor> read_liquor_floor(Context& context, View statement) {
+  const View comparison = statement.child(Kind::comparison);
+  const View measure = statement.child(Kind::measure);
+  const bool at_least = comparison && (comparison.text() == ">=" || comparison.text() == "≥");
+  if (!at_least) {
+    context
+        .report(Code::comparison_sign, statement.span(),
+                "a floor of the liquor says how sour it is at the least")
+        .with_mend("write `liquor acidity >= 5 %`");
+    return std::nullopt;
   }
-  if (const View jar = statement.child(Kind::largest_jar)) {
-    const auto size = read_plain(context, jar.child(Kind::quantity), dimensions::volume,
-                                 "the size of a jar", "500 ml");
-    if (!size) return std::nullopt;
-    result.largest_jar = Volume(*size);
+  const auto least = read_measure(context, measure);
+  if (!least || !is_share(context, *least, "5 %")) return std::nullopt;
+  return LiquorFloor{least->value, statement.span()};
+}
+
+void report_unknown_route(Context& context, View name) {
+  const std::string key = normal_name(name);
+  const auto known = context.names.routes.all();
+  auto& found = context.report(Code::unknown_name, name.span(),
+                               fmt::format("no keeping route is named `{}`", key));
+  const auto near = nearest(key, known, 2);
+  if (near.empty()) {
+    std::vector<std::string> all(known.begin(), known.end());
+    std::sort(all.begin(), all.end());
+    found.with_mend("the routes are " + one_of(all));
+    return;
   }
-  return result;
+  found.with_mend(fmt::format("did you mean {}?", one_of(near)));
+  for (const std::string& each : near) {
+    found.with_fix({Fix::Kind::suggested, fmt::format("write `{}`", each), {{name.span(), each}}});
+  }
 }
 
 }  // namespace
@@ -214,7 +216,7 @@ void resolve_route(Context& context, View declaration, Route& result) {
   const RuleReader reader(context, declaration);
   result.place = reader.place();
   result.as_of = reader.as_of();
-  result.floors = reader.limits();
+  result.floors = reader.limits(LimitOf::route);
   result.notes = reader.texts(Kind::note);
   result.sources = reader.texts(Kind::source);
   reader.for_each(Kind::to_read, [&](View statement) {
@@ -227,8 +229,11 @@ void resolve_route(Context& context, View declaration, Route& result) {
   });
   reader.for_each(Kind::process, [&](View statement) {
     if (auto process = read_process(context, statement)) {
-      result.processes.push_back(std::move(*process));
+      add_process(context, std::move(*process), result);
     }
+  });
+  reader.for_each(Kind::limit, [&](View statement) {
+    if (is_of_liquor(statement)) result.liquor = read_liquor_floor(context, statement);
   });
   reader.refuse(Kind::reserved_name, "a route reserves no name", "write it in a `standard`");
 }
@@ -241,7 +246,7 @@ Standard resolve_standard(Context& context, View declaration) {
   result.span = name.span();
   result.place = reader.place();
   result.as_of = reader.as_of();
-  result.limits = reader.limits();
+  result.limits = reader.limits(LimitOf::standard);
   result.notes = reader.texts(Kind::note);
   result.sources = reader.texts(Kind::source);
   reader.for_each(Kind::reserved_name, [&](View statement) {
@@ -251,6 +256,11 @@ Standard resolve_standard(Context& context, View declaration) {
   for (const Kind kind : {Kind::to_read, Kind::refusal, Kind::process}) {
     reader.refuse(kind, of_routes, "write it in a `route`");
   }
+  reader.for_each(Kind::limit, [&](View statement) {
+    if (!is_of_liquor(statement)) return;
+    context.report(Code::unknown_statement, statement.span(), std::string(of_routes))
+        .with_mend("write it in a `route`");
+  });
   for (const Standard& other : context.program.standards) {
     if (other.name != result.name || other.place != result.place) continue;
     report_duplicate(context, Code::duplicate, "the standard", result.name, result.span,
@@ -259,22 +269,27 @@ Standard resolve_standard(Context& context, View declaration) {
   return result;
 }
 
-void report_unknown_route(Context& context, View name) {
-  const std::string key = normal_name(name);
-  const auto known = context.names.routes.all();
-  auto& found = context.report(Code::unknown_name, name.span(),
-                               fmt::format("no keeping route is named `{}`", key));
-  const auto near = nearest(key, known, 2);
-  if (near.empty()) {
-    std::vector<std::string> all(known.begin(), known.end());
-    std::sort(all.begin(), all.end());
-    found.with_mend("the routes are " + one_of(all));
-    return;
+bool read_route_claim(Context& context, View claim, Framework& result) {
+  const View name = claim.child(Kind::name);
+  const auto* route = context.names.routes.find(normal_name(name));
+  if (route == nullptr) {
+    report_unknown_route(context, name);
+    return false;
   }
-  found.with_mend(fmt::format("did you mean {}?", one_of(near)));
-  for (const std::string& each : near) {
-    found.with_fix({Fix::Kind::suggested, fmt::format("write `{}`", each), {{name.span(), each}}});
+  for (const RouteClaim& other : result.routes) {
+    if (other.route != route->value) continue;
+    report_duplicate(context, Code::duplicate, "the route", normal_name(name), claim.span(),
+                     other.span, "leave one out");
+    return false;
   }
+  RouteClaim read{route->value, {}, {}, claim.span()};
+  if (const View process = claim.child(Kind::claimed_process)) {
+    const View product = process.child(Kind::tested_product).child(Kind::name);
+    read.product = normal_name(product);
+    read.product_span = product.span();
+  }
+  result.routes.push_back(std::move(read));
+  return true;
 }
 
 void take_on_floors(Program& program, std::size_t first_framework) {

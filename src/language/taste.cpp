@@ -58,6 +58,7 @@ std::optional<Variant> resolve_variant(Context& context, View view, const Framew
 Framework with_taste(const Framework& framework, const Variant& variant) {
   Framework result = framework;
   result.title += ", " + variant.name;
+  result.taste = variant.name;
   for (const Adjustment& adjustment : variant.adjustments) {
     Addition& addition = result.additions[adjustment.addition];
     addition.range = {addition.range.low * adjustment.factor,

@@ -8,6 +8,7 @@
 
 #include "language/amounts.hpp"
 #include "language/checks/checks.hpp"
+#include "plan/filling.hpp"
 #include "plan/weights.hpp"
 #include "science/boiling.hpp"
 
@@ -189,7 +190,8 @@ Afternoon plan_afternoon(const language::Program& program, const VerifiedPlan& p
   afternoon.height = height_of(kitchen);
   if (afternoon.height) afternoon.set = set_at(method, *afternoon.height);
   const bool fills = method.filling.has_value() || !method.is_stated();
-  const auto stock = jars_of(program, plan);
+  auto stock = jars_of(program, plan);
+  afternoon.tested = judge_tested(program, plan, stock);
   if (!stock.empty() && fills && !afternoon.boils.too_many) {
     const Rational boils(afternoon.boils.count);
     const Range<Volume> whole = expected_volume(program, plan, afternoon.course);
@@ -206,6 +208,8 @@ void report_kitchen(const language::Program& program, const VerifiedPlan& plan,
   report_pan(program, plan, afternoon.boils, diagnostics);
   report_misses(program, plan, afternoon.misses, diagnostics);
   report_jars(program, plan, afternoon, diagnostics);
+  report_filling_heat(program, plan, afternoon.height, diagnostics);
+  if (afternoon.tested) report_tested(program, plan, *afternoon.tested, diagnostics);
 }
 
 bool check_boiling(const language::Program& program, const Draft& draft, Diagnostics& diagnostics) {

@@ -11,6 +11,7 @@
 #include "plan/clock.hpp"
 #include "plan/jars.hpp"
 #include "plan/liquor.hpp"
+#include "plan/tested.hpp"
 #include "plan/timeline.hpp"
 
 namespace maslin::plan {
@@ -25,6 +26,7 @@ struct Afternoon {
   std::optional<Liquor> liquor;           // where something is packed into the jars as it is
   std::optional<JarPlan> jars;            // where the kitchen has any and something is filled
   std::optional<Clock> clock;
+  std::optional<Tested> tested;  // where the framework calls itself so, or claims a tested process
 };
 
 Afternoon plan_afternoon(const language::Program& program, const VerifiedPlan& plan);

@@ -2,6 +2,7 @@
 #include "plan/liquor.hpp"
 
 #include "language/amounts.hpp"
+#include "language/checks/checks.hpp"
 #include "language/membership.hpp"
 
 namespace maslin::plan {
@@ -12,7 +13,12 @@ struct Sum {
   Rational weight;
   Bounds acid;
   Rational water;
+  Bounds sour;       // volume of what has a strength stated, ml
+  Bounds dissolved;  // the acid in that, g
+  Bounds other;      // volume of other liquids, ml
 };
+
+Bounds operator+(const Bounds& a, const Bounds& b) { return {a.low + b.low, a.high + b.high}; }
 
 // From here on a liquid without acid is water poured in, by its share of water.
 const Rational as_good_as_water(Rational::Wide{99}, Rational::Wide{100});
@@ -27,6 +33,24 @@ void add(const language::Program& program, const Draft& draft, const Item& item,
   const auto water = language::figure_of(program[taken.ingredient], language::Property::water);
   const bool liquid = language::is_of_class(program, taken.ingredient, "liquid");
   if (liquid && water && water->low >= as_good_as_water) sum.water += weight;
+  if (!liquid) return;
+  const auto& figure = program[taken.ingredient].density;
+  const Bounds density = figure ? figure->value : Bounds::exactly(1);
+  const Bounds volume{weight / density.high, weight / density.low};
+  if (!taken.acidity) {
+    sum.other = sum.other + volume;
+    return;
+  }
+  sum.sour = sum.sour + volume;
+  sum.dissolved = sum.dissolved + Bounds{volume.low * *taken.acidity, volume.high * *taken.acidity};
+}
+
+// A heavy vinegar takes up less room beside the water, a light one more.
+Bounds acidity_of(const Sum& sum) {
+  const Rational least = sum.sour.low + sum.other.high;
+  const Rational most = sum.sour.high + sum.other.low;
+  if (!least.is_positive() || !most.is_positive()) return {};
+  return {sum.dissolved.low / least, sum.dissolved.high / most};
 }
 
 Bounds part(const Bounds& amount, const Rational& whole) {
@@ -48,8 +72,19 @@ std::optional<Liquor> liquor_of(const language::Program& program, const Verified
   }
   if (!packed.weight.is_positive() || !poured.weight.is_positive()) return std::nullopt;
   const Bounds acid{poured.acid.low + packed.acid.low, poured.acid.high + packed.acid.high};
-  return Liquor{part(poured.acid, poured.weight), part(acid, poured.weight + packed.weight),
-                poured.water / poured.weight};
+  return Liquor{acidity_of(poured), part(poured.acid, poured.weight),
+                part(acid, poured.weight + packed.weight), poured.water / poured.weight};
+}
+
+bool check_liquor(const language::Program& program, const VerifiedPlan& plan, const Liquor& liquor,
+                  const std::optional<Tested>& tested, Diagnostics& diagnostics) {
+  const language::Framework& framework = program[plan.draft().task.framework];
+  const auto floor = language::liquor_floor(program, framework);
+  const bool as_tested = tested && tested->of_the_mix.empty();
+  if (!floor || as_tested || liquor.acidity.low >= floor->floor->acidity) return true;
+  report_weak_liquor(program, *floor, liquor.acidity.low, liquor.water.is_positive(),
+                     framework.method.span, diagnostics);
+  return false;
 }
 
 }  // namespace maslin::plan

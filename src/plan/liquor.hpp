@@ -4,16 +4,22 @@
 
 #include <optional>
 
+#include "plan/tested.hpp"
 #include "plan/timeline.hpp"
 
 namespace maslin::plan {
 
-// Shares of acetic acid by weight, over the ranges of the tables.
+// Acetic acid, over the ranges of the tables; shares by weight.
 struct Liquor {
+  Bounds acidity;    // g in a ml of the vinegar and water poured, before sugar and salt go in
   Bounds poured;     // in the liquor as it is poured
   Bounds whole_jar;  // in all that is in the jar, once liquor and produce are alike throughout
   Rational water;    // share of water that is added to the liquor
 };
+
+// False after a report: weaker than a route that is claimed asks, and not as it was tested.
+bool check_liquor(const language::Program& program, const VerifiedPlan& plan, const Liquor& liquor,
+                  const std::optional<Tested>& tested, Diagnostics& diagnostics);
 
 // Nothing where the method packs nothing, or the pan holds no liquor.
 std::optional<Liquor> liquor_of(const language::Program& program, const VerifiedPlan& plan,

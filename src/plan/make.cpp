@@ -104,6 +104,11 @@ Made make_plan(const language::Program& program, const Task& task, Diagnostics& 
     if (!check_boiling(program, attempt.plan->verified.draft(), diagnostics)) return made;
     attempt.plan->use_up = what_would_use_up(grounding, task, attempt);
     attempt.plan->afternoon = plan_afternoon(program, attempt.plan->verified);
+    const auto& liquor = attempt.plan->afternoon.liquor;
+    if (liquor && !check_liquor(program, attempt.plan->verified, *liquor,
+                                attempt.plan->afternoon.tested, diagnostics)) {
+      return made;
+    }
     report_kitchen(program, attempt.plan->verified, attempt.plan->afternoon, diagnostics);
     made.plan = std::move(attempt.plan);
     return made;

@@ -5,7 +5,10 @@
 
 #include "diagnostic/json.hpp"
 #include "diagnostic/render.hpp"
+#include "language/checks/checks.hpp"
+#include "plan/filling.hpp"
 #include "report/json.hpp"
+#include "report/json_tested.hpp"
 #include "report/steps.hpp"
 
 namespace maslin::report {
@@ -85,14 +88,34 @@ class MethodWriter {
     if (afternoon_.clock) json["clock"] = clock();
     if (afternoon_.jars) json["jars"] = jars();
     if (!afternoon_.misses.empty()) json["boil_misses"] = misses();
-    if (afternoon_.liquor) {
-      json["liquor"] = {{"acetic_acid_share", range_json(afternoon_.liquor->poured)},
-                        {"whole_jar_share", range_json(afternoon_.liquor->whole_jar)},
-                        {"water_share", number_json(afternoon_.liquor->water)}};
+    if (afternoon_.liquor) json["liquor"] = liquor(*afternoon_.liquor);
+    if (const auto held = plan::holding_of(method_)) json["holding"] = holding(*held);
+    if (afternoon_.tested) {
+      json["tested"] = tested_json(sources_, program_, draft_.task.framework, *afternoon_.tested);
     }
   }
 
  private:
+  Json liquor(const plan::Liquor& liquor) const {
+    Json json = {
+        {"acidity_g_per_100_ml", range_json({liquor.acidity.low * 100, liquor.acidity.high * 100})},
+        {"acetic_acid_share", range_json(liquor.poured)},
+        {"whole_jar_share", range_json(liquor.whole_jar)},
+        {"water_share", number_json(liquor.water)}};
+    const auto floor = language::liquor_floor(program_, program_[draft_.task.framework]);
+    if (floor) json["floor_g_per_100_ml"] = acidity_json(floor->floor->acidity);
+    return json;
+  }
+
+  static Json holding(const plan::Holding& held) {
+    const auto minutes = [](const Duration& time) {
+      return number_json(time.in_base() / Rational(60));
+    };
+    return {{"at_c", number_json(held.heat.in_base())},
+            {"to_ph_4_1_minutes", minutes(held.to_4_1)},
+            {"to_ph_4_6_minutes", minutes(held.to_4_6)}};
+  }
+
   Json height() const {
     return {{"altitude_m", number_json(afternoon_.height->altitude.in_base() / Rational(1000))},
             {"assumed", afternoon_.height->assumed},

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "language/contents.hpp"
+#include "plan/filling.hpp"
 #include "report/words.hpp"
 #include "science/keeping.hpp"
 
@@ -57,11 +58,12 @@ std::string_view assumption_text(science::PhAssumption assumption) {
 
 class KeepingMaker {
  public:
-  KeepingMaker(const language::Program& program, const plan::VerifiedPlan& plan)
+  KeepingMaker(const language::Program& program, const plan::Plan& plan)
       : program_(program),
-        plan_(plan),
-        framework_(program[plan.draft().task.framework]),
-        contents_(contents_of(program, plan)) {}
+        plan_(plan.verified),
+        tested_(plan.afternoon.tested),
+        framework_(program[plan_.draft().task.framework]),
+        contents_(contents_of(program, plan_)) {}
 
   Section run() {
     section_ = {"Keeping", {}, {}, {}, Topic::keeping};
@@ -70,14 +72,16 @@ class KeepingMaker {
           "Keep it cold. No keeping route is claimed and no reading was taken, so nothing here "
           "says that it may stand on a shelf.");
     }
-    for (const language::RouteClaim& claim : framework_.routes) add_route(program_[claim.route]);
+    for (const language::RouteClaim& claim : framework_.routes) add_route(claim);
+    how_long_held();
     figures();
     claims_of_the_author();
     return std::move(section_);
   }
 
  private:
-  void add_route(const language::Route& route) {
+  void add_route(const language::RouteClaim& claim) {
+    const language::Route& route = program_[claim.route];
     std::string text = fmt::format("Claimed: the route {}", route.name);
     if (!route.place.empty()) text += ", by the rules of " + route.place;
     if (route.as_of) text += " as of " + route.as_of->to_decimal(0);
@@ -93,12 +97,25 @@ class KeepingMaker {
       readings += (readings.empty() ? "" : "; ") + reading_text(reading);
     }
     if (!readings.empty()) section_.points.push_back("to be read before release: " + readings);
-    if (!route.processes.empty()) {
+    if (!route.processes.empty() && claim.product.empty()) {
       section_.points.emplace_back(
           "the minutes of its table belong to the tested recipes, to the letter; this framework "
           "is none of them and inherits none");
     }
     for (const std::string& source : route.sources) section_.points.push_back("after " + source);
+  }
+
+  void how_long_held() {
+    const auto held = plan::holding_of(framework_.method);
+    if (!held) return;
+    const auto minutes = [](const Duration& time) {
+      return (time.in_base() / Rational(60)).to_decimal(1);
+    };
+    section_.points.push_back(fmt::format(
+        "published for a 5-log fall of acid-resistant bacteria: {} °C at the coldest point for {} "
+        "min where the pH that is read is 4.1 or less, {} min up to 4.6; nothing above that, and "
+        "nothing for spores (Breidt and others, 2010, 2014)",
+        held->heat.in_base().to_decimal(1), minutes(held->to_4_1), minutes(held->to_4_6)));
   }
 
   void figures() {
@@ -170,11 +187,18 @@ class KeepingMaker {
       text += (text.empty() ? "" : ", ") +
               fmt::format("best within {}", duration_text(framework_.best_within->high));
     }
-    if (!text.empty()) section_.points.push_back("the author's own claim, not checked: " + text);
+    if (text.empty()) return;
+    const bool tested = framework_.status == language::Status::tested;
+    const bool holds = tested_ && tested_->holds();
+    section_.points.push_back((!tested ? "the author's own claim, not checked: "
+                               : holds ? "as the source says of what it tested: "
+                                       : "of the tested recipe, not of this mix: ") +
+                              text);
   }
 
   const language::Program& program_;
   const plan::VerifiedPlan& plan_;
+  const std::optional<plan::Tested>& tested_;
   const language::Framework& framework_;
   std::optional<language::Contents> contents_;
   Section section_;
@@ -198,7 +222,7 @@ std::string reading_text(const language::ToRead& reading) {
   return text;
 }
 
-Section keeping_section(const language::Program& program, const plan::VerifiedPlan& plan) {
+Section keeping_section(const language::Program& program, const plan::Plan& plan) {
   return KeepingMaker(program, plan).run();
 }
 

@@ -9,7 +9,7 @@
 
 namespace maslin::report {
 
-Section keeping_section(const language::Program& program, const plan::VerifiedPlan& plan);
+Section keeping_section(const language::Program& program, const plan::Plan& plan);
 
 // "pH at most 4", "filling temperature at least 85 °C", "seal".
 std::string reading_text(const language::ToRead& reading);

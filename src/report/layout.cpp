@@ -172,6 +172,7 @@ Place place_of(Topic topic) {
     case Topic::pan:
     case Topic::clock:
     case Topic::jars:
+    case Topic::process:
     case Topic::to_get:
     case Topic::left_over:
     case Topic::assumed:
@@ -194,6 +195,7 @@ bool may_rise(Topic topic, const Sheet& sheet, bool crowded) {
     case Topic::pan:
     case Topic::clock:
     case Topic::jars:
+    case Topic::process:
     case Topic::to_get:
     case Topic::left_over:
       return true;

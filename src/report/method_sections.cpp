@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "language/checks/checks.hpp"
 #include "plan/weights.hpp"
 #include "report/steps.hpp"
 
@@ -143,6 +144,7 @@ class MethodSections {
       for (const auto& step : stage.steps) notes(step, part);
     }
     if (afternoon_.liquor) part.points.push_back(liquor_text(*afternoon_.liquor));
+    if (afternoon_.liquor) liquor_floor(*afternoon_.liquor, part);
   }
 
   static std::string stage_title(const language::Stage& stage) {
@@ -200,6 +202,20 @@ class MethodSections {
       text += fmt::format(" {} of the liquor is water poured in.", percent_text(liquor.water));
     }
     return text;
+  }
+
+  void liquor_floor(const plan::Liquor& liquor, Section& part) const {
+    const auto floor = language::liquor_floor(program_, program_[draft_.task.framework]);
+    if (!floor) return;
+    const Rational& asked = floor->floor->acidity;
+    const Rational margin = liquor.acidity.low - asked;
+    const auto percent = [](const Rational& value) { return (value * 100).to_decimal(2) + " %"; };
+    part.points.push_back(fmt::format(
+        "Before sugar and salt that is vinegar of {}; the route {} asks for {} of what covers a "
+        "pack: {}.",
+        percent(liquor.acidity.low), program_[floor->claim->route].name, percent(asked),
+        margin.is_negative() ? "tested with less, in these amounts alone"
+                             : "margin " + percent(margin)));
   }
 
   void notes(const language::Step& step, Section& part) const {

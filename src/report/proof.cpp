@@ -57,6 +57,8 @@ std::string_view of_what(language::Whole whole) {
       return " of finished product";
     case language::Whole::volatile_matter:
       return " of volatile matter";
+    case language::Whole::produce_and_sweetener:
+      return " of produce and sweetener";
     case language::Whole::none:
       break;
   }

@@ -16,6 +16,7 @@
 #include "report/keeping.hpp"
 #include "report/measure.hpp"
 #include "report/method_sections.hpp"
+#include "report/process.hpp"
 #include "report/purchase.hpp"
 #include "report/readings.hpp"
 #include "report/words.hpp"
@@ -54,6 +55,9 @@ class SheetMaker {
     for (Section& part : method_sections(program_, plan_)) {
       sheet_.sections.push_back(std::move(part));
     }
+    if (auto process = process_section(program_, plan_)) {
+      sheet_.sections.push_back(std::move(*process));
+    }
     add_afternoon_figures(plan_, sheet_);
     to_get();
     left_over();
@@ -74,9 +78,11 @@ class SheetMaker {
 
   void head() {
     sheet_.title = framework_.title;
+    const auto& tested = plan_.afternoon.tested;
+    const bool as_tested = tested && tested->holds();
     std::string line = "framework " + framework_.name;
     if (framework_.version.is_positive()) line += ", version " + framework_.version.to_decimal(3);
-    sheet_.head.push_back(line + ", " + status_text(framework_));
+    sheet_.head.push_back(line + ", " + status_text(framework_, as_tested));
     sheet_.head.push_back(fmt::format("basket: {}; kitchen: {}", basket_.name,
                                       kitchen_ != nullptr ? kitchen_->name : "none given"));
   }
@@ -417,7 +423,7 @@ class SheetMaker {
     if (!part.points.empty()) sheet_.sections.push_back(std::move(part));
   }
 
-  void keeping() { sheet_.sections.push_back(keeping_section(program_, verified_)); }
+  void keeping() { sheet_.sections.push_back(keeping_section(program_, plan_)); }
 
   void cautions() {
     Section& part = section("Cautions", Topic::cautions);

@@ -39,6 +39,7 @@ enum class Topic : std::uint8_t {
   stop,
   clock,
   jars,
+  process,
   to_get,
   left_over,
   assumed,

@@ -9,7 +9,7 @@
 
 namespace maslin::report {
 
-std::string status_text(const language::Framework& framework) {
+std::string status_text(const language::Framework& framework, bool as_tested) {
   switch (framework.status) {
     case language::Status::own:
       return "own";
@@ -17,7 +17,8 @@ std::string status_text(const language::Framework& framework) {
       return "traditional";
     // Ranges, swaps or another kitchen are not what was tested.
     case language::Status::tested:
-      return fmt::format("own, after \"{}\"", framework.status_source);
+      return fmt::format("{} \"{}\"", as_tested ? "tested," : "own, after",
+                         framework.status_source);
     case language::Status::not_stated:
       break;
   }

@@ -10,8 +10,8 @@
 
 namespace maslin::report {
 
-// "own", "traditional", or "own, after …": ranges and swaps are not what was tested.
-std::string status_text(const language::Framework& framework);
+// "own", "traditional", "tested by …", or "own, after …" where a plan is not what was tested.
+std::string status_text(const language::Framework& framework, bool as_tested);
 // "8 weeks": in the largest unit that leaves a whole number.
 std::string duration_text(const Duration& duration);
 // "2 tbsp 1¼ tsp": to the quarter teaspoon.

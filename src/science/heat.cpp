@@ -57,22 +57,4 @@ std::vector<HotFillLack> hot_fill_lacks(const HotFill& fill) {
   return lacks;
 }
 
-Computed<Minute> tested_minutes(const std::vector<HeightBand>& table, Metre altitude) {
-  for (std::size_t i = 1; i < table.size(); ++i) {
-    if (!(table[i].up_to > table[i - 1].up_to)) {
-      return Failure{OutOfRange{"height of a band, m", table[i].up_to.in_unit(),
-                                table[i - 1].up_to.in_unit(), 9000}};
-    }
-    if (!(table[i].minutes >= table[i - 1].minutes)) {
-      return Failure{OutOfRange{"minutes of a higher band", table[i].minutes.in_unit(),
-                                table[i - 1].minutes.in_unit(), 1000}};
-    }
-  }
-  for (const HeightBand& band : table) {
-    if (altitude <= band.up_to) return band.minutes;
-  }
-  const double highest = table.empty() ? 0 : table.back().up_to.in_unit();
-  return Failure{OutOfRange{"altitude, m", altitude.in_unit(), 0, highest}};
-}
-
 }  // namespace maslin::science

@@ -42,13 +42,4 @@ enum class HotFillLack : std::uint8_t { acid, filling_heat, jar_heat, holding };
 // What falls short of the above; empty when it is all met.
 std::vector<HotFillLack> hot_fill_lacks(const HotFill& fill);
 
-// A tested table of minutes by height, as printed: up to and including a height, so long.
-struct HeightBand {
-  Metre up_to{};
-  Minute minutes{};
-};
-// Error: a table whose heights do not rise or whose minutes fall (a misprint seen in the wild), and
-// a height above its last band. Nothing is read between bands.
-Computed<Minute> tested_minutes(const std::vector<HeightBand>& table, Metre altitude);
-
 }  // namespace maslin::science

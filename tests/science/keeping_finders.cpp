@@ -105,14 +105,6 @@ Finders heat_finders() {
              process_lethality(ph(in), {{Minute(0), at}, {Minute(in.number("minutes")), at}}));
        }},
       {"hot fill lacks", hot_fill},
-      {"minutes for chutney",
-       [](const Inputs& in) {
-         constexpr double foot = 0.3048;
-         const std::vector<HeightBand> bands = {{Metre(1000 * foot), Minute(10)},
-                                                {Metre(6000 * foot), Minute(15)},
-                                                {Metre(9000), Minute(20)}};
-         return must(tested_minutes(bands, Metre(in.number("feet") * foot))).in_unit();
-       }},
   };
 }
 

@@ -98,22 +98,6 @@ TEST(ScienceLimits, HeatIsOnlyReadWhereItWasMeasured) {
   EXPECT_NEAR(*process_lethality(PH(4), {at(0, 75), at(5, 70)}), steady, 1e-12);
 }
 
-TEST(ScienceLimits, ATestedTableIsNeverReadBetweenOrBeyondItsBands) {
-  const auto band = [](double metres, double minutes) {
-    return HeightBand{Metre(metres), Minute(minutes)};
-  };
-  const std::vector<HeightBand> table = {band(304.8, 30), band(914.4, 35)};
-  EXPECT_EQ(tested_minutes(table, Metre(304.8))->in_unit(), 30);
-  EXPECT_EQ(tested_minutes(table, Metre(305))->in_unit(), 35);
-  EXPECT_EQ(refused(tested_minutes(table, Metre(915))), "altitude, m");
-  EXPECT_EQ(refused(tested_minutes({}, Metre(0))), "altitude, m");
-  // Reprinted so, where 35 was meant.
-  EXPECT_EQ(refused(tested_minutes({band(914.4, 45), band(1828.8, 40)}, Metre(0))),
-            "minutes of a higher band");
-  EXPECT_EQ(refused(tested_minutes({band(900, 10), band(900, 15)}, Metre(0))),
-            "height of a band, m");
-}
-
 TEST(ScienceLimits, AReductionThatCannotBeIsRefused) {
   const Composition one = watery();
   const Mixture mixture = *Mixture::of({{&one, Kilogram(2)}});

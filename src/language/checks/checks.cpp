@@ -41,6 +41,9 @@ void run_checks(const Program& program, Diagnostics& diagnostics) {
     checks::credits(program, framework, diagnostics);
     checks::reach(program, framework, diagnostics);
     checks::routes(program, framework, diagnostics);
+    checks::tested(program, framework, diagnostics);
+    checks::liquor(program, framework, diagnostics);
+    checks::filling(program, framework, diagnostics);
     if (framework.method.is_stated()) check_method(program, framework, diagnostics);
   }
 }

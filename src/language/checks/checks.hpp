@@ -27,6 +27,12 @@ bool acidifies(const Program& program, const Addition& addition);
 void credits(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // What is asked for is what the routes claimed take, and no limit is looser than their floors.
 void routes(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// What calls itself tested is stated as a test would be: no range, no class, no refinement.
+void tested(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// What covers a pack is as sour as the routes claimed ask, however the ranges are used.
+void liquor(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// The jars are filled as hot as the routes claimed read.
+void filling(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // What is added can bring the acid that a limit asks for.
 void reach(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // Every share and addition goes into the pan exactly once.
@@ -46,6 +52,17 @@ void spice_form(const Program& program, const Framework& framework, Diagnostics&
 void compositions(const Program& program, Diagnostics& diagnostics);
 
 }  // namespace checks
+
+// The strictest floor of a liquor among the routes claimed; none where they ask for none.
+struct ClaimedFloor {
+  const LiquorFloor* floor = nullptr;
+  const RouteClaim* claim = nullptr;
+};
+std::optional<ClaimedFloor> liquor_floor(const Program& program, const Framework& framework);
+// Reports a liquor of this acidity, g per ml, below the floor; `thinned`: water is in it.
+Diagnostic& report_weak_liquor(const Program& program, const ClaimedFloor& floor,
+                               const Rational& acidity, bool thinned, Span span,
+                               Diagnostics& diagnostics);
 
 // Whether it must be boiled for a stated time before it is eaten.
 bool is_unsafe_raw(const Ingredient& ingredient);
