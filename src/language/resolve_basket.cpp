@@ -15,7 +15,7 @@ using syntax::View;
 const Rational exact_one(1);
 
 // More than any kitchen weighs out, and about what is planned in the time of a breath.
-constexpr std::size_t most_lots = 10000;
+constexpr std::size_t most_lots = 20000;
 
 // Names given to plain things in reports: "1 onion weighs about 110 g".
 std::string grams(const Rational& weight) { return weight.to_decimal(1) + " g"; }
