@@ -39,8 +39,13 @@ const std::map<std::string, std::string> gnu_names = {
 const std::map<std::string, double> conventions = {{"tsp", 5}, {"tbsp", 15}};
 
 const std::map<std::string, std::string> gnu_bases = {
-    {"a weight", "g"},  {"a volume", "ml"}, {"a time", "s"},
-    {"a length", "mm"}, {"a power", "W"},   {"a plain number", "1"},
+    {"a weight", "g"},
+    {"a volume", "ml"},
+    {"a time", "s"},
+    {"a length", "mm"},
+    {"a power", "W"},
+    {"a plain number", "1"},
+    {"an amount of substance", "mmol"},
 };
 
 TEST(Published, EveryUnitIsWhatGnuUnitsSays) {
