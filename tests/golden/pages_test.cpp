@@ -177,7 +177,7 @@ TEST(Pages, FilesTooLargeAreRefusedUnread) {
 TEST(Pages, BasketsTooLongAreToldOnce) {
   for (const std::string before : {"basket {\n", "kitchen { store {\n"}) {
     std::string text = before;
-    for (int i = 0; i <= 10000; ++i) text += "onion 1 g prepared\n";
+    for (int i = 0; i <= 20000; ++i) text += "onion 1 g prepared\n";
     text += before.starts_with("kitchen") ? "} }\n" : "}\n";
     const auto found = diagnostics_of({{text_name, text}}, {text_name});
     ASSERT_EQ(found.size(), 1U);
