@@ -185,9 +185,8 @@ struct component : seq<name, Gap, range> {};
 struct composition : seq<K("composition"), Gap, component, star<Comma, sor<origin, component>>> {};
 struct property : sor<seq<K("soluble"), Gap, K("solids")>, seq<K("total"), Gap, K("solids")>,
                       seq<K("acetic"), Gap, K("acid")>, seq<K("dry"), Gap, K("weight")>,
-                      seq<K("ash"), Gap, K("alkalinity")>,
-                      K("sugars"), K("acidity"), K("pH"), K("edible"), K("density"), K("piece"),
-                      K("weight"), K("pungency")> {};
+                      seq<K("ash"), Gap, K("alkalinity")>, K("sugars"), K("acidity"), K("pH"),
+                      K("edible"), K("density"), K("piece"), K("weight"), K("pungency")> {};
 struct property_value : seq<property, Gap, range> {};
 struct figures : seq<property_value, star<Comma, sor<origin, property_value>>> {};
 struct boil_first : seq<K("boil"), Gap, K("at"), Gap, K("least"), Gap, quantity> {};
