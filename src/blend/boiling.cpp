@@ -91,36 +91,11 @@ constexpr std::array fixed_acids = {Substance::citric_acid,   Substance::malic_a
                                     Substance::lactic_acid,   Substance::succinic_acid,
                                     Substance::organic_acids};
 
-// How far apart the least and the most acid that is kept can be, whatever stays of the water.
-double widest_keeping(const Range<double>& beside, const Uncertain& uncertain) {
-  constexpr int steps = 50;
-  double widest = 0;
-  for (int i = 1; i <= steps; ++i) {
-    const double stays = i / static_cast<double>(steps);
-    const double least = std::max(1 - (1 - stays) / std::max(uncertain.water, 1e-3), 0.0);
-    const double low = acid_kept_of_all(least).low * beside.low;
-    const double most = std::min(stays + uncertain.acid * (1 - low), 1.0);
-    widest = std::max(widest, std::min(acid_kept_of_all(most).high * beside.high, 1.0) - low);
-  }
-  constexpr double between_the_steps = 1.03;
-  return std::min(widest * between_the_steps, 1.0);
-}
-
 }  // namespace
 
-Range<double> acid_kept_of_all(double water_kept) {
-  return {std::pow(water_kept, science::acetic_acid_volatility.high.in_unit()),
-          std::pow(water_kept, science::acetic_acid_volatility.low.in_unit())};
-}
-
-KeptAcid kept_beside(const Range<double>& all, const Range<double>& beside,
-                     const Uncertain& uncertain) {
-  return {{std::min(all.low * beside.low, 1.0), 1}, widest_keeping(beside, uncertain)};
-}
-
-LimitRow::LimitRow(const language::Program& program, const language::Framework& framework,
+LimitRow::LimitRow(const language::Program& program, const language::Boilings& boilings,
                    const language::Limit& limit, bool low, const Boiling& boiling)
-    : program_(program), limit_(limit), low_(low), boiling_(boiling), boilings_(framework) {
+    : program_(program), limit_(limit), low_(low), boiling_(boiling), boilings_(boilings) {
   const double bound = (low ? limit.range.low : limit.range.high).to_double();
   switch (*limit.property) {
     case Property::acetic_acid:

@@ -39,25 +39,12 @@ struct Boiling {
   std::array<double, science::substance_count> per_water{};
 };
 
-// The acid kept where all would keep `all`, and this a part of it at the least, a multiple at most.
-struct Uncertain {
-  // Tables may give water as a range: the least that there is of it over the most.
-  double water = 1;
-  // What boils off may be water or acid: the most acid there is over the least water.
-  double acid = 0;
-};
-KeptAcid kept_beside(const Range<double>& all, const Range<double>& beside,
-                     const Uncertain& uncertain);
-// The acid kept by a boiling that keeps this share of the water from beginning to end, at the least
-// and as the planner expects it.
-Range<double> acid_kept_of_all(double water_kept);
-
 // One end of a limit as a row: the sum over weights of `of`, and `of_boiled_off` times what boils
 // off, is at least nothing (low end) or at most nothing (high end).
 class LimitRow {
  public:
   // `limit` is computed and not linear.
-  LimitRow(const language::Program& program, const language::Framework& framework,
+  LimitRow(const language::Program& program, const language::Boilings& boilings,
            const language::Limit& limit, bool low, const Boiling& boiling);
 
   double of(const language::Stuff& stuff, const language::Slot& slot) const;
@@ -77,7 +64,7 @@ class LimitRow {
   const language::Limit& limit_;
   bool low_;
   const Boiling& boiling_;
-  language::Boilings boilings_;
+  const language::Boilings& boilings_;
   Weights weights_{};
   Weights phase_{};  // of a substance as part of the whole that it is a share of
   double of_everything_ = 0;

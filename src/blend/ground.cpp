@@ -25,6 +25,7 @@ class Grounder {
       : given_(grounding),
         program_(grounding.program),
         framework_(grounding.framework),
+        boilings_(grounding.framework),
         setting_(setting) {}
 
   Blend run() {
@@ -356,15 +357,14 @@ class Grounder {
       });
     }
     // What goes in later cannot boil away before.
-    const language::Boilings boilings(framework_);
-    if (setting_.may_run_dry || all_settled(boilings)) return;
+    if (setting_.may_run_dry || all_settled()) return;
     add_most_boiled_off("in the pan by then", [&](const language::Slot& slot) {
-      return boilings.settled_share(slot).to_double();
+      return boilings_.settled_share(slot).to_double();
     });
   }
 
   void add_curved_limit_row(const Limit& limit, Statement of, bool low) {
-    const LimitRow row(program_, framework_, limit, low, *setting_.boiling);
+    const LimitRow row(program_, boilings_, limit, low, *setting_.boiling);
     std::vector<Term> terms;
     double largest = 0;
     for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
@@ -384,11 +384,11 @@ class Grounder {
                   low ? infinity : 0, std::move(terms), of, clear);
   }
 
-  bool all_settled(const language::Boilings& boilings) const {
+  bool all_settled() const {
     return std::all_of(blend_.columns.begin(), blend_.columns.end(), [&](const ColumnInfo& info) {
       const bool weight = info.role == Role::produce || info.role == Role::addition ||
                           info.role == Role::substitute;
-      return !weight || boilings.settled_share(slot_of(info)) == Rational(1);
+      return !weight || boilings_.settled_share(slot_of(info)) == Rational(1);
     });
   }
 
@@ -481,6 +481,7 @@ class Grounder {
   const Grounding& given_;
   const Program& program_;
   const Framework& framework_;
+  const language::Boilings boilings_;
   const Setting& setting_;
   Blend blend_;
   Layout layout_;

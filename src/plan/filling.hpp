@@ -10,7 +10,8 @@
 
 namespace maslin::plan {
 
-// On a day of low pressure water boils this much below the standard atmosphere: some 3 % of it.
+// On a day of low pressure water boils this much lower, for some 3 % less of it (common practice,
+// no source).
 inline const Temperature weather{Rational(1)};
 
 // The least heat that is asked for at filling, by the method or by a reading of a route.

@@ -40,16 +40,16 @@ Case case_of(const Program& program, const Draft& draft) {
              {},
              {},
              {}};
-  const auto add = [&](Place place, const std::vector<Taken>& list) {
+  const auto add = [&](SlotKind kind, const std::vector<Taken>& list) {
     for (const Taken& taken : list) {
-      given.pan.push_back({place, given.pan.size(), &taken});
+      given.pan.push_back({kind, given.pan.size(), &taken});
       given.ingoing += IngoingMass(taken.weight);
-      if (place == Place::produce) given.total += PreparedMass(taken.weight);
+      if (kind == SlotKind::produce) given.total += PreparedMass(taken.weight);
     }
   };
-  add(Place::produce, draft.produce);
-  add(Place::addition, draft.additions);
-  add(Place::substitute, draft.substitutes);
+  add(SlotKind::produce, draft.produce);
+  add(SlotKind::addition, draft.additions);
+  add(SlotKind::substitute, draft.substitutes);
   return given;
 }
 

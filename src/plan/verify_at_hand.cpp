@@ -145,7 +145,7 @@ class AtHand {
 
   // Salt, spice and the like: what the framework asks for by name, and no line has anything of it.
   bool need_not_be_listed(const Entry& entry) const {
-    if (entry.place != Place::addition) return false;
+    if (entry.list != SlotKind::addition) return false;
     const Taken& taken = *entry.taken;
     const language::Addition& addition = given_.framework.additions[taken.slot];
     const language::Target& target = addition.target;

@@ -78,8 +78,8 @@ Worth worth_of(const Case& given, const Substitution& substitution, const Stuff&
 // thing does not stand in for another.
 bool counts_for(const Case& given, std::size_t index, const Entry& entry) {
   const Substitution& substitution = given.framework.substitutions[index];
-  if (entry.place == Place::addition && entry.taken->slot == substitution.addition) return false;
-  if (entry.place == Place::substitute && entry.taken->slot != index) return false;
+  if (entry.list == SlotKind::addition && entry.taken->slot == substitution.addition) return false;
+  if (entry.list == SlotKind::substitute && entry.taken->slot != index) return false;
   return is_donor(given, substitution, entry.taken->ingredient);
 }
 

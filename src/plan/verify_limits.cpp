@@ -38,18 +38,6 @@ Bounds sum_in_pan(const Case& given, const Limit& limit) {
 
 bool is_judged_finished(const Limit& limit) { return is_linear(limit) && is_of_finished(limit); }
 
-language::SlotKind kind_of(Place place) {
-  switch (place) {
-    case Place::produce:
-      return language::SlotKind::produce;
-    case Place::addition:
-      return language::SlotKind::addition;
-    case Place::substitute:
-      break;
-  }
-  return language::SlotKind::substitute;
-}
-
 // What leaves the pan, of the draft or of another finished weight; nothing when it cannot be.
 std::optional<language::Contents> pan_of(const Case& given,
                                          const std::optional<Rational>& finished) {
@@ -59,7 +47,7 @@ std::optional<language::Contents> pan_of(const Case& given,
     const Taken& taken = *entry.taken;
     parts.push_back({{taken.ingredient, taken.acidity},
                      Kilogram(taken.weight.to_double() / grams_in_kilogram),
-                     {kind_of(entry.place), taken.slot}});
+                     {entry.list, taken.slot}});
   }
   std::optional<Kilogram> left;
   if (finished) left = Kilogram(finished->to_double() / grams_in_kilogram);

@@ -12,13 +12,12 @@
 
 namespace maslin::plan {
 
+using language::SlotKind;
 using Breaches = std::vector<Breach>;
-
-enum class Place : std::uint8_t { produce, addition, substitute };
 
 // One thing in the pan, and the list of the draft it stands in.
 struct Entry {
-  Place place{};
+  SlotKind list{};
   std::size_t index = 0;  // among all that is taken: produce, then additions, then substitutes
   const Taken* taken = nullptr;
 };

@@ -49,12 +49,12 @@ class TakenCheck {
 
   std::size_t slots() const {
     const Framework& framework = given_.framework;
-    switch (entry_.place) {
-      case Place::produce:
+    switch (entry_.list) {
+      case SlotKind::produce:
         return framework.shares.size();
-      case Place::addition:
+      case SlotKind::addition:
         return framework.additions.size();
-      case Place::substitute:
+      case SlotKind::substitute:
         return framework.substitutions.size();
     }
     return 0;
@@ -66,12 +66,12 @@ class TakenCheck {
     const auto takes_it = [&](const language::Target& target) {
       return takes(given_.program, target, taken_.ingredient);
     };
-    switch (entry_.place) {
-      case Place::produce:
+    switch (entry_.list) {
+      case SlotKind::produce:
         return takes_it(framework.shares[taken_.slot].target);
-      case Place::addition:
+      case SlotKind::addition:
         return takes_it(framework.additions[taken_.slot].target);
-      case Place::substitute:
+      case SlotKind::substitute:
         return is_substitute();
     }
     return false;
@@ -87,7 +87,7 @@ class TakenCheck {
 
   bool has_allowed_strength() const {
     if (!taken_.acidity) return !needs_strength(given_.program[taken_.ingredient]);
-    if (entry_.place != Place::addition) return true;
+    if (entry_.list != SlotKind::addition) return true;
     const Framework& framework = given_.framework;
     return *taken_.acidity == stated_strength(framework.additions[taken_.slot]) ||
            allows_other_strength(framework, taken_.slot);

@@ -9,6 +9,36 @@
 namespace maslin::prove {
 namespace {
 
+// What the tables and the vapour leave open.
+struct Uncertain {
+  // Tables may give water as a range: the least that there is of it over the most.
+  double water = 1;
+  // What boils off may be water or acid: the most acid there is over the least water.
+  double acid = 0;
+};
+
+// The acid kept by a boiling of everything together that keeps this share of the water.
+Range<double> acid_kept_of_all(double water_kept) {
+  return {std::pow(water_kept, science::acetic_acid_volatility.high.in_unit()),
+          std::pow(water_kept, science::acetic_acid_volatility.low.in_unit())};
+}
+
+// How far apart the least and the most acid that is kept can be in one pan, whatever stays of the
+// water, where the one is a part of what is kept of all and the other a multiple.
+double widest_keeping(const Range<double>& beside, const Uncertain& uncertain) {
+  constexpr int steps = 50;
+  double widest = 0;
+  for (int i = 1; i <= steps; ++i) {
+    const double stays = i / static_cast<double>(steps);
+    const double least = std::max(1 - (1 - stays) / std::max(uncertain.water, 1e-3), 0.0);
+    const double low = acid_kept_of_all(least).low * beside.low;
+    const double most = std::min(stays + uncertain.acid * (1 - low), 1.0);
+    widest = std::max(widest, std::min(acid_kept_of_all(most).high * beside.high, 1.0) - low);
+  }
+  constexpr double between_the_steps = 1.03;
+  return std::min(widest * between_the_steps, 1.0);
+}
+
 // Something that goes into the pan, for a kilogram of produce.
 struct Entering {
   Range<double> weight;
@@ -82,8 +112,8 @@ class Bounding {
 
   std::size_t count() const { return most_lost_.size(); }
 
-  blend::Uncertain uncertain() const {
-    blend::Uncertain result;
+  Uncertain uncertain() const {
+    Uncertain result;
     double acid = 0;
     double water = 0;
     for (const Entering& each : entering_) {
@@ -203,13 +233,13 @@ blend::Boiling bounded(const Case& given, const Choice& choice, const blend::Boi
   blend::Boiling boiling = seen;
   boiling.is_boiled_down = says_how_far(given.framework);
   boiling.acid_kept.resize(bounding.count() + 1);
-  const Range<double> all = blend::acid_kept_of_all(water_kept);
+  const Uncertain uncertain = bounding.uncertain();
+  const double of_all = acid_kept_of_all(water_kept).low;
   for (std::size_t i = 0; i + 1 < boiling.acid_kept.size(); ++i) {
     const Range<double> beside = bounding.beside_all(i);
     // As for all that is there, for it is the same power of a product.
-    const double low = blend::acid_kept_of_all(beside.low).low;
-    const double high = std::pow(beside.high, science::acetic_acid_volatility.low.in_unit());
-    boiling.acid_kept[i] = blend::kept_beside(all, {low, high}, bounding.uncertain());
+    const Range<double> acid{acid_kept_of_all(beside.low).low, acid_kept_of_all(beside.high).high};
+    boiling.acid_kept[i] = {{std::min(of_all * acid.low, 1.0), 1}, widest_keeping(acid, uncertain)};
   }
   boiling.acid_kept.back() = blend::KeptAcid{};
   boiling.water_kept = water_kept;

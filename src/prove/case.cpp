@@ -76,10 +76,11 @@ class Answers {
 // What a gram of a thing counts for in a limit, at the end unfavourable to it.
 class Counting {
  public:
-  Counting(const Case& given, const Limit& limit, bool low, const blend::Boiling& boiling)
+  Counting(const Case& given, const language::Boilings& boilings, const Limit& limit, bool low,
+           const blend::Boiling& boiling)
       : given_(given), limit_(limit), low_(low) {
     bound_ = (low ? limit.range.low : limit.range.high).to_double();
-    if (!is_linear(limit)) curved_.emplace(given.program, given.framework, limit, low, boiling);
+    if (!is_linear(limit)) curved_.emplace(given.program, boilings, limit, low, boiling);
   }
 
   double of(const Stuff& stuff, const Slot& slot) const {
@@ -115,7 +116,11 @@ class Counting {
 class RowMaker {
  public:
   RowMaker(const Case& given, const Choice& choice, const blend::Boiling& boiling)
-      : given_(given), choice_(choice), boiling_(boiling), answers_(given) {}
+      : given_(given),
+        choice_(choice),
+        boiling_(boiling),
+        boilings_(given.framework),
+        answers_(given) {}
 
   std::vector<Row> run() {
     const auto& limits = given_.framework.limits;
@@ -238,7 +243,7 @@ class RowMaker {
   }
 
   void add_row(std::size_t index, const Limit& limit, bool low) {
-    const Counting counting(given_, limit, low, boiling_);
+    const Counting counting(given_, boilings_, limit, low, boiling_);
     Row row;
     row.limit = index;
     row.is_limit = true;
@@ -271,13 +276,12 @@ class RowMaker {
         },
         -1);
     // What goes in later cannot boil away before.
-    const language::Boilings boilings(given_.framework);
     add_weighed(
         Row{},
         [&](const Stuff& stuff, const Slot& slot) {
           const auto composition = composition_of(given_.program, stuff);
           return composition.or_none(science::Substance::water).low.to_double() *
-                 boilings.settled_share(slot).to_double();
+                 boilings_.settled_share(slot).to_double();
         },
         -1);
   }
@@ -285,6 +289,7 @@ class RowMaker {
   const Case& given_;
   const Choice& choice_;
   const blend::Boiling& boiling_;
+  const language::Boilings boilings_;
   Answers answers_;
   std::vector<Row> rows_;
 };

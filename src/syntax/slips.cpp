@@ -41,6 +41,13 @@ bool is_any_of(std::string_view text, std::initializer_list<std::string_view> li
   return std::find(list.begin(), list.end(), text) != list.end();
 }
 
+FoundSlip first_of(std::initializer_list<SlipRule> rules, const Stuck& stuck) {
+  for (const SlipRule rule : rules) {
+    if (auto found = rule(stuck)) return found;
+  }
+  return std::nullopt;
+}
+
 Diagnostic slip(Code code, Span span, std::string message) {
   Diagnostic found;
   found.code = code;
@@ -68,11 +75,9 @@ std::optional<Diagnostic> known_slip(const SyntaxTree& tree, const Misfit& misfi
   }
   if (stuck.tokens.empty()) return std::nullopt;
   // A line that holds more than one thing is told last: its words may be slips of another kind.
-  for (const auto rule : {slip_of_signs, slip_of_range, slip_of_blocks, slip_of_words,
-                          slip_of_numbers, slip_of_lines}) {
-    if (auto found = rule(stuck)) return found;
-  }
-  return std::nullopt;
+  return first_of(
+      {slip_of_signs, slip_of_range, slip_of_blocks, slip_of_words, slip_of_numbers, slip_of_lines},
+      stuck);
 }
 
 }  // namespace maslin::syntax

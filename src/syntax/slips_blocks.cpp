@@ -60,10 +60,7 @@ FoundSlip block_of_another(const Stuck& stuck) {
 }  // namespace
 
 FoundSlip slip_of_blocks(const Stuck& stuck) {
-  for (const auto rule : {colon_for_brace, brace_not_read, block_of_another}) {
-    if (auto found = rule(stuck)) return found;
-  }
-  return std::nullopt;
+  return first_of({colon_for_brace, brace_not_read, block_of_another}, stuck);
 }
 
 }  // namespace maslin::syntax

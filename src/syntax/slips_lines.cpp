@@ -94,10 +94,7 @@ FoundSlip price_without_at(const Stuck& stuck) {
 }  // namespace
 
 FoundSlip slip_of_lines(const Stuck& stuck) {
-  for (const auto rule : {in_brackets, price_without_at, another_begins}) {
-    if (auto found = rule(stuck)) return found;
-  }
-  return std::nullopt;
+  return first_of({in_brackets, price_without_at, another_begins}, stuck);
 }
 
 }  // namespace maslin::syntax

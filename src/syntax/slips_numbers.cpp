@@ -87,10 +87,7 @@ FoundSlip blank_in_number(const Stuck& stuck) {
 }  // namespace
 
 FoundSlip slip_of_numbers(const Stuck& stuck) {
-  for (const auto rule : {number_in_words, number_glued_to_name, blank_in_number}) {
-    if (auto found = rule(stuck)) return found;
-  }
-  return std::nullopt;
+  return first_of({number_in_words, number_glued_to_name, blank_in_number}, stuck);
 }
 
 }  // namespace maslin::syntax

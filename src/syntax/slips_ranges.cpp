@@ -99,10 +99,7 @@ FoundSlip range_without_begin(const Stuck& stuck) {
 }  // namespace
 
 FoundSlip slip_of_range(const Stuck& stuck) {
-  for (const auto rule : {range_of_another_form, range_without_begin}) {
-    if (auto found = rule(stuck)) return found;
-  }
-  return std::nullopt;
+  return first_of({range_of_another_form, range_without_begin}, stuck);
 }
 
 }  // namespace maslin::syntax

@@ -133,11 +133,9 @@ FoundSlip missing_quotes(const Stuck& stuck) {
 }  // namespace
 
 FoundSlip slip_of_signs(const Stuck& stuck) {
-  for (const auto rule : {lookalike, parted_degree, sign_turned_round, comma_twice, percent_first,
-                          other_quotes, missing_quotes}) {
-    if (auto found = rule(stuck)) return found;
-  }
-  return std::nullopt;
+  return first_of({lookalike, parted_degree, sign_turned_round, comma_twice, percent_first,
+                   other_quotes, missing_quotes},
+                  stuck);
 }
 
 }  // namespace maslin::syntax

@@ -85,10 +85,7 @@ FoundSlip one_word_fits(const Stuck& stuck) {
 }  // namespace
 
 FoundSlip slip_of_words(const Stuck& stuck) {
-  for (const auto rule : {word_too_many, until_without_time, name_of_block, one_word_fits}) {
-    if (auto found = rule(stuck)) return found;
-  }
-  return std::nullopt;
+  return first_of({word_too_many, until_without_time, name_of_block, one_word_fits}, stuck);
 }
 
 }  // namespace maslin::syntax

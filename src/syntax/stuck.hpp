@@ -2,6 +2,7 @@
 // What the rules of slips.hpp look at, and the rules themselves, one file a topic.
 #pragma once
 
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -45,6 +46,10 @@ using FoundSlip = std::optional<Diagnostic>;
 Diagnostic slip(Code code, Span span, std::string message);
 Fix suggested(std::string title, std::vector<Edit> edits);
 Fix plainly_meant(std::string title, std::vector<Edit> edits);
+
+using SlipRule = FoundSlip (*)(const Stuck& stuck);
+// What the first of these finds that finds anything.
+FoundSlip first_of(std::initializer_list<SlipRule> rules, const Stuck& stuck);
 
 FoundSlip slip_of_signs(const Stuck& stuck);
 FoundSlip slip_of_range(const Stuck& stuck);

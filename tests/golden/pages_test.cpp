@@ -25,7 +25,7 @@ constexpr const char* text_name = "week.maslin";
 const std::map<Code, std::string>& shown_by_no_text() {
   static const std::map<Code, std::string> reasons = {
       {Code::file_too_large, "a page of 64 MiB helps nobody; FilesTooLarge below holds it"},
-      {Code::too_many_lots, "nor does one of 10 000 lines; BasketsTooLong below holds it"},
+      {Code::too_many_lots, "nor does one of 20 000 lines; BasketsTooLong below holds it"},
       {Code::unsolved, "a fault of the program itself, which no input is known to bring about"}};
   return reasons;
 }
