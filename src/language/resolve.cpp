@@ -258,6 +258,20 @@ std::vector<std::string> near_things(const Context& context, const std::string& 
   return result;
 }
 
+// "apple, onion, vinegar" for `apple onion vinegar`: the longest names first; empty where it is not
+// made of names alone.
+std::string with_commas(const Context& context, std::string_view key) {
+  for (std::size_t end = key.size(); end != std::string_view::npos && end > 0;
+       end = key.rfind(' ', end - 1)) {
+    const std::string first(key.substr(0, end));
+    if (context.names.things.find(first) == nullptr) continue;
+    if (end == key.size()) return first;
+    const std::string others = with_commas(context, key.substr(end + 1));
+    if (!others.empty()) return first + ", " + others;
+  }
+  return {};
+}
+
 }  // namespace
 
 std::optional<Thing> find_thing(Context& context, View name, Wanted wanted) {
@@ -275,6 +289,18 @@ std::optional<Thing> find_thing(Context& context, View name, Wanted wanted) {
     context.report(Code::unknown_name, name.span(), fmt::format("`{}` is not known", key))
         .with_mend(fmt::format("names are written as they are declared: `{}`", *small))
         .with_fix({Fix::Kind::safe, fmt::format("write `{}`", *small), {{name.span(), *small}}});
+    return std::nullopt;
+  }
+  // No longer list is written without commas by a slip; and trying all ways stays little work.
+  constexpr long most_blanks = 7;
+  const bool short_enough = std::count(key.begin(), key.end(), ' ') <= most_blanks;
+  const std::string several = short_enough ? with_commas(context, key) : std::string();
+  if (!several.empty()) {
+    context
+        .report(Code::unknown_name, name.span(),
+                fmt::format("`{}` is no name, but several side by side", key))
+        .with_mend(fmt::format("put commas between them: `{}`", several))
+        .with_fix({Fix::Kind::suggested, "put commas between them", {{name.span(), several}}});
     return std::nullopt;
   }
   const auto near = near_things(context, key, wanted);

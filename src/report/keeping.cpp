@@ -112,9 +112,10 @@ class KeepingMaker {
       return (time.in_base() / Rational(60)).to_decimal(1);
     };
     section_.points.push_back(fmt::format(
-        "published for a 5-log fall of acid-resistant bacteria: {} °C at the coldest point for {} "
-        "min where the pH that is read is 4.1 or less, {} min up to 4.6; nothing above that, and "
-        "nothing for spores (Breidt and others, 2010, 2014)",
+        "published for heat that leaves one in 100,000 acid-resistant bacteria: {} °C in the "
+        "middle "
+        "of the jar for {} min where the pH that is read is 4.1 or less, {} min up to 4.6; nothing "
+        "above that, and nothing for spores (Breidt and others, 2010, 2014)",
         held->heat.in_base().to_decimal(1), minutes(held->to_4_1), minutes(held->to_4_6)));
   }
 
@@ -124,15 +125,14 @@ class KeepingMaker {
     add_ph();
     if (const auto activity = contents_->water_activity()) {
       row("water activity", {activity->low.in_unit(), activity->high.in_unit()}, 3,
-          "line 0.85 (21 CFR 114): above it acid must do it");
+          "line 0.85 (21 CFR 114): wetter, it needs acid");
     }
     add_index();
     add_acid_of_volatiles();
     if (!section_.table.rows.empty()) {
       section_.points.emplace_back(
           "worked out at both ends of every figure; it may refuse and never passes: measure, and "
-          "ask "
-          "your food-safety authority");
+          "ask your food-safety authority");
     }
   }
 

@@ -42,6 +42,8 @@ std::optional<WrittenRange> range_from(const Stuck& stuck, std::size_t first) {
   const std::size_t digits = upper.find_first_not_of(".- ");
   const bool joined_in_number = digits > 0 && digits != std::string_view::npos;
   if (i == joint && !joined_in_number) return std::nullopt;
+  // `1.5.2` is one number with two points.
+  if (i == joint && upper.starts_with(".")) return std::nullopt;
   range.dots.end = stuck.tokens[i].span().begin + static_cast<std::uint32_t>(digits);
   range.last = i;
   const bool upper_unit =
