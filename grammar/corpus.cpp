@@ -90,7 +90,7 @@ kitchen "village hall" {
   altitude 140 m
   scales   to 5 g up to 5 kg
   spoons   to 1/4 tsp
-  jars     6 of 720 ml, 24 of 282 ml, 12 of 190 ml
+  jars     6 of 720 ml at 0.90 each, 24 of 282 ml, at 0.55 each, 12 of 190 ml
   store    { cider vinegar 2 l, 5 % acidity; sugar 3 kg; salt 1 kg; ground allspice 40 g }
   law      "Great Britain"
 }
@@ -266,7 +266,7 @@ ingredient pear is {
 ingredient pear { pH 3..4..5
 kitchen "village hall" {
   pan 9 l, 30 cm wide
-  jars 6 of, 24 of 282 ml
+  jars 6 of, 24 of 282 ml at each, 3 of 190 ml at 0.5
   store { sugar
 batch "one" of pear jam version 3 {
   boil { }

@@ -430,7 +430,8 @@ def entry_text(entry, data):
     for field, value in (("pH", ph_line(entry, data)),
                          ("ash alkalinity", ash_line(entry, data)), ("edible", edible_line(entry, foods)),
                          ("density", density_line(entry, data)),
-                         ("piece", piece_line(entry, data))):
+                         ("piece", piece_line(entry, data)),
+                         ("pungency", entry["pungency"] and by_hand(entry["pungency"], "", 0))):
         if value:
             put(field, value)
     if entry["raw"]:

@@ -35,6 +35,7 @@ struct JarStock {
   long count = 0;
   Volume holds;  // brimful
   Span span;
+  std::optional<Rational> price = std::nullopt;  // of one, with its lid
 };
 
 // Whether bare metal of this kind is eaten by acid, and taints or poisons what is in the pan;

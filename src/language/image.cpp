@@ -127,9 +127,9 @@ void describe(Archive& a, Class& x) {
 template <class Archive>
 void describe(Archive& a, Ingredient& x) {
   pass_all(a, x.name, x.also, x.parents, x.composition, x.ph, x.edible, x.density, x.piece,
-           x.acidity, x.soluble_solids, x.total_solids, x.ash_alkalinity, x.raw, x.boil_first,
-           x.raw_reason, x.allergens_stated, x.allergens, x.notes, x.sources, x.composition_origin,
-           x.span, x.composition_span);
+           x.acidity, x.soluble_solids, x.total_solids, x.ash_alkalinity, x.pungency, x.raw,
+           x.boil_first, x.raw_reason, x.allergens_stated, x.allergens, x.notes, x.sources,
+           x.composition_origin, x.span, x.composition_span);
 }
 template <class Archive>
 void describe(Archive& a, Target& x) {
@@ -178,10 +178,6 @@ void describe(Archive& a, RouteClaim& x) {
   pass_all(a, x.route, x.product, x.product_span, x.span);
 }
 template <class Archive>
-void describe(Archive& a, Uncomputed& x) {
-  pass_all(a, x.what, x.span);
-}
-template <class Archive>
 void describe(Archive& a, Variant& x) {
   pass_all(a, x.name, x.adjustments, x.span);
 }
@@ -203,10 +199,14 @@ void describe(Archive& a, Method& x) {
   pass_all(a, x.stages, x.filling, x.span);
 }
 template <class Archive>
+void describe(Archive& a, OnceOpened& x) {
+  pass_all(a, x.within, x.span);
+}
+template <class Archive>
 void describe(Archive& a, Framework& x) {
   pass_all(a, x.name, x.title, x.version, x.status, x.status_source, x.status_span, x.taste,
            x.shares, x.additions, x.substitutions, x.limits, x.routes, x.variants, x.method,
-           x.mature, x.best_within, x.notes, x.sources, x.uncomputed, x.refines, x.span,
+           x.mature, x.best_within, x.once_opened, x.notes, x.sources, x.refines, x.span,
            x.produce_span, x.poisoned);
 }
 template <class Archive>

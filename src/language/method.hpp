@@ -107,5 +107,8 @@ Rational most_lost(const Step& step);
 std::optional<Rational> solids_at_the_end(const Method& method);
 // Whether it is done on the hob.
 inline bool is_heat(StepKind kind) { return is_at_the_boil(kind) || kind == StepKind::simmer; }
+// Whether anything of it is; where no method is written it is taken to be cooked.
+bool is_heated(const Method& method);
+bool ferments(const Method& method);
 
 }  // namespace maslin::language

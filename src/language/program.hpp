@@ -107,6 +107,7 @@ struct Ingredient {
   std::optional<Figure> total_solids;    // mass share
   // Net strong charge by titration of the ash, mmol of charge per g, that is mol per kg.
   std::optional<Figure> ash_alkalinity;
+  std::optional<Figure> pungency;  // Scoville heat units of the dry matter
   RawHazard raw = RawHazard::none_known;
   Duration boil_first;
   std::string raw_reason;
@@ -262,12 +263,6 @@ struct RouteClaim {
   Span span;
 };
 
-// A part that is read and name-checked, and that a plan does not take into account.
-struct Uncomputed {
-  std::string what;
-  Span span;
-};
-
 // `sharper { vinegar * 1.10 }`: a variant of what is added. Limits stay as they are.
 struct Adjustment {
   std::size_t addition = 0;
@@ -277,6 +272,12 @@ struct Adjustment {
 struct Variant {
   std::string name;
   std::vector<Adjustment> adjustments;
+  Span span;
+};
+
+// What the author says of an opened jar.
+struct OnceOpened {
+  std::optional<Range<Duration>> within;  // nothing: no time is given
   Span span;
 };
 
@@ -297,9 +298,9 @@ struct Framework {
   Method method;
   std::optional<Range<Duration>> mature;
   std::optional<Range<Duration>> best_within;
+  std::optional<OnceOpened> once_opened;
   std::vector<std::string> notes;
   std::vector<std::string> sources;
-  std::vector<Uncomputed> uncomputed;
   FrameworkId refines;
   Span span;  // of the name
   Span produce_span;

@@ -135,6 +135,11 @@ bool check_limit(Context& context, const Limit& limit, const Limit& of_parent) {
   return false;
 }
 
+bool is_longer(const std::optional<Range<Duration>>& time,
+               const std::optional<Range<Duration>>& than) {
+  return time && than && time->high > than->high;
+}
+
 }  // namespace
 
 void begin_child(const Framework& parent, Framework& child) {
@@ -184,9 +189,14 @@ bool check_child(Context& context, const Framework& parent, const Framework& chi
         .with_mend("cook as long, or leave the method to the parent");
     good = false;
   }
-  if (child.best_within && parent.best_within &&
-      child.best_within->high > parent.best_within->high) {
+  if (is_longer(child.best_within, parent.best_within)) {
     report_wider(context, child.span, "a child does not keep longer than its parent", parent.span);
+    good = false;
+  }
+  if (child.once_opened && parent.once_opened &&
+      is_longer(child.once_opened->within, parent.once_opened->within)) {
+    report_wider(context, child.once_opened->span,
+                 "once opened, a child does not keep longer than its parent", parent.span);
     good = false;
   }
   return good;

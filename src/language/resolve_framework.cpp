@@ -320,8 +320,9 @@ class FrameworkReader {
  private:
   // What can only be said once.
   void report_repeats(View block) {
-    constexpr Kind once[] = {Kind::title,  Kind::version,     Kind::status,  Kind::basis,
-                             Kind::mature, Kind::best_within, Kind::produce, Kind::per_kilogram};
+    constexpr Kind once[] = {Kind::title,       Kind::version, Kind::status,
+                             Kind::basis,       Kind::mature,  Kind::best_within,
+                             Kind::once_opened, Kind::produce, Kind::per_kilogram};
     for (const Kind kind : once) {
       View first;
       for (const View statement : block) {
@@ -358,6 +359,13 @@ class FrameworkReader {
         break;
       case Kind::best_within:
         result_.best_within = read_duration(context_, statement);
+        break;
+      case Kind::once_opened:
+        result_.once_opened = OnceOpened{};
+        result_.once_opened->span = statement.span();
+        if (statement.has(Kind::range)) {
+          result_.once_opened->within = read_duration(context_, statement);
+        }
         break;
       case Kind::note:
         read_texts_into(statement, result_.notes);

@@ -265,7 +265,12 @@ std::optional<JarStock> read_jar_count(Context& context, View jar) {
         .with_mend("write how many there are: `24 of 282 ml`");
     return std::nullopt;
   }
-  return JarStock{static_cast<long>(count->to_double()), Volume(*holds), jar.span()};
+  JarStock stock{static_cast<long>(count->to_double()), Volume(*holds), jar.span()};
+  if (const View price = jar.child(Kind::jar_price)) {
+    stock.price = read_number(context, number_child(price));
+    if (!stock.price) return std::nullopt;
+  }
+  return stock;
 }
 
 void resolve_kitchen(Context& context, View declaration, Kitchen& result) {

@@ -222,6 +222,13 @@ void read_property(Context& context, View value, const std::string& origin, Ingr
                                "8.2 mmol per 100 g"},
                               origin);
     set_once(context, result.ash_alkalinity, std::move(figure), value);
+  } else if (name == "pungency") {
+    auto figure = read_figure(
+        context, range,
+        {"Scoville heat units of the dry pod", dimensions::number, "30000 .. 50000"}, origin);
+    const Rational pure_capsaicin(16000000);
+    if (figure && !within(context, *figure, pure_capsaicin, "Scoville heat units")) return;
+    set_once(context, result.pungency, std::move(figure), value);
   } else if (name == "piece" || name == "weight") {
     auto figure =
         read_figure(context, range, {"the weight of a piece", dimensions::mass, "110 g"}, origin);

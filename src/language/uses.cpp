@@ -40,6 +40,13 @@ class Walk {
   std::size_t step_ = 0;
 };
 
+bool has_step(const Method& method, bool (*is_kind)(StepKind)) {
+  return std::any_of(method.stages.begin(), method.stages.end(), [&](const Stage& stage) {
+    return std::any_of(stage.steps.begin(), stage.steps.end(),
+                       [&](const Step& step) { return is_kind(step.kind); });
+  });
+}
+
 }  // namespace
 
 std::vector<Use> uses_of(const Method& method) { return Walk(method).run(); }
@@ -70,6 +77,12 @@ std::optional<Place> entry_of(const Method& method, const std::vector<Use>& uses
     if (!other.aside && is_before(here, there) && lies_in_it(other.slot)) return there;
   }
   return std::nullopt;
+}
+
+bool is_heated(const Method& method) { return !method.is_stated() || has_step(method, is_heat); }
+
+bool ferments(const Method& method) {
+  return has_step(method, [](StepKind kind) { return kind == StepKind::ferment; });
 }
 
 Rational most_lost(const Step& step) {

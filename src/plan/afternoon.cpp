@@ -34,8 +34,8 @@ std::vector<language::JarStock> jars_of(const language::Program& program,
 
 // A jam's thermometer, to half a degree outwards.
 std::optional<Range<Temperature>> set_at(const language::Method& method, const Height& height) {
+  if (!is_boiled_to_a_set(method)) return std::nullopt;
   const auto solids = solids_at_the_end(method);
-  if (!solids || *solids < syrup_solids) return std::nullopt;
   const auto set =
       science::setting_point(Metre(height.altitude.to_double() / 1000), Share(solids->to_double()));
   if (!set) return std::nullopt;
@@ -44,16 +44,6 @@ std::optional<Range<Temperature>> set_at(const language::Method& method, const H
   };
   return Range<Temperature>{halves(std::floor(set.value().low.in_unit() * 2)),
                             halves(std::ceil(set.value().high.in_unit() * 2))};
-}
-
-bool is_heated(const language::Method& method) {
-  if (!method.is_stated()) return true;
-  for (const language::Stage& stage : method.stages) {
-    for (const language::Step& step : stage.steps) {
-      if (is_heat(step.kind)) return true;
-    }
-  }
-  return false;
 }
 
 // The name of something in the plan that is acid; empty where nothing is.

@@ -45,8 +45,7 @@ class BoilMaker {
 
   void count() {
     const auto& method = program_[draft_.task.framework].method;
-    const auto solids = solids_at_the_end(method);
-    result_.fill = solids && *solids >= syrup_solids ? fill_with_syrup : fill_of_a_pan;
+    result_.fill = is_boiled_to_a_set(method) ? fill_with_syrup : fill_of_a_pan;
     if (pan() == nullptr) return;
     result_.pan_known = true;
     const Rational room = pan()->holds.in_base() * result_.fill;
@@ -179,6 +178,11 @@ class BoilMaker {
 };
 
 }  // namespace
+
+bool is_boiled_to_a_set(const language::Method& method) {
+  const auto solids = language::solids_at_the_end(method);
+  return solids && *solids >= syrup_solids;
+}
 
 Dealt deal(const Rational& amount, const Rational& step, long boils) {
   const Rational count(boils);

@@ -14,8 +14,9 @@ namespace maslin::plan {
 // stirred, and syrup rises. Common practice, no source.
 inline const Rational fill_of_a_pan(Rational::Wide{2}, Rational::Wide{3});
 inline const Rational fill_with_syrup(Rational::Wide{1}, Rational::Wide{2});
-// From this share of soluble solids on what is boiled is a syrup that rises: jams.
+// From this share of soluble solids on what is boiled is a syrup that rises, and sets: jams.
 inline const Rational syrup_solids(Rational::Wide{60}, Rational::Wide{100});
+bool is_boiled_to_a_set(const language::Method& method);
 // More boils than this are no plan any more.
 inline constexpr long most_boils = 500;
 

@@ -7,6 +7,8 @@
 #include <set>
 
 #include "language/membership.hpp"
+#include "plan/boils.hpp"
+#include "science/pungency.hpp"
 
 namespace maslin::report {
 namespace {
@@ -24,13 +26,8 @@ std::set<IngredientId> used(const plan::Draft& draft) {
 
 bool any_of_class(const Program& program, const std::set<IngredientId>& ids,
                   std::string_view class_name) {
-  for (std::size_t i = 0; i < program.classes.size(); ++i) {
-    if (program.classes[i].name != class_name) continue;
-    return std::any_of(ids.begin(), ids.end(), [&](IngredientId id) {
-      return is_member(program, id, language::ClassId(i));
-    });
-  }
-  return false;
+  return std::any_of(ids.begin(), ids.end(),
+                     [&](IngredientId id) { return is_of_class(program, id, class_name); });
 }
 
 // 15 g of acetic acid in 100 ml and more burns skin and eyes (common practice, no source).
@@ -41,44 +38,87 @@ bool strong_acid(const plan::Draft& draft) {
   });
 }
 
-}  // namespace
+class Cautions {
+ public:
+  Cautions(const Program& program, const plan::Draft& draft)
+      : program_(program), framework_(program[draft.task.framework]), ids_(used(draft)) {
+    for (const IngredientId id : ids_) raw_hazard(program[id]);
+    of_produce();
+    if (strong_acid(draft)) {
+      add("Strong acid burns skin and eyes: pour it into water, never water into it.");
+    }
+    of_the_stove();
+    of_what_is_made();
+  }
 
-std::vector<std::string> cautions_for(const Program& program, const plan::Draft& draft) {
-  std::vector<std::string> result;
-  const auto ids = used(draft);
-  for (const IngredientId id : ids) {
-    const language::Ingredient& ingredient = program[id];
-    if (ingredient.raw != language::RawHazard::unsafe) continue;
+  std::vector<std::string> take() { return std::move(cautions_); }
+
+ private:
+  void add(std::string text) { cautions_.push_back(std::move(text)); }
+
+  void raw_hazard(const language::Ingredient& ingredient) {
+    if (ingredient.raw != language::RawHazard::unsafe) return;
     std::string text = fmt::format("{} can make ill when raw", ingredient.name);
     if (ingredient.boil_first.is_positive()) {
       text += fmt::format(": boil it at least {} min",
                           (ingredient.boil_first.in_base() / Rational(60)).to_decimal(0));
     }
     if (!ingredient.raw_reason.empty()) text += fmt::format(" ({})", ingredient.raw_reason);
-    result.push_back(text);
+    add(std::move(text));
   }
-  if (any_of_class(program, ids, "squash")) {
-    result.push_back(
-        "Taste a raw sliver of each squash, marrow or cucumber; if it is bitter, discard the whole "
-        "fruit.");
-    result.push_back("Some authorities oppose keeping squash and pumpkin on a shelf in any form.");
+
+  void of_produce() {
+    if (any_of_class(program_, ids_, "squash")) {
+      add("Taste a raw sliver of each squash, marrow or cucumber; if it is bitter, discard the "
+          "whole fruit.");
+      add("Some authorities oppose keeping squash and pumpkin on a shelf in any form.");
+    }
+    const auto sweet = science::pungency_of(science::Pod::sweet).high.in_unit();
+    const bool hot = std::any_of(ids_.begin(), ids_.end(), [&](IngredientId id) {
+      const auto& pungency = program_[id].pungency;
+      return pungency && pungency->value.high.to_double() > sweet;
+    });
+    if (hot) add("Chilli burns skin and eyes: gloves, and nobody's face over the hot pan.");
+    const bool honey = std::any_of(ids_.begin(), ids_.end(), [&](IngredientId id) {
+      return program_[id].name.find("honey") != std::string::npos;
+    });
+    if (honey) add("Honey is not for children under a year, cooked in or not (infant botulism).");
   }
-  if (strong_acid(draft)) {
-    result.push_back("Strong acid burns skin and eyes: pour it into water, never water into it.");
+
+  void of_the_stove() {
+    const language::Method& method = framework_.method;
+    const bool jam = plan::is_boiled_to_a_set(method);
+    if (is_heated(method)) {
+      add(std::string(jam ? "Boiling jam sticks and burns worse than water"
+                          : "Boiling sugar and vinegar scald") +
+          ": a deep pan, long sleeves, nobody small beside the stove; hot jars on a cold surface "
+          "crack.");
+    }
+    if (ferments(method)) {
+      add("What ferments makes gas: no tight lid, or the jar bursts. All of it under the brine; "
+          "where it is soft, slimy or mouldy below the surface, discard it.");
+    }
   }
-  result.push_back(
-      "Boiling sugar and vinegar scald: a deep pan, long sleeves, nobody small beside the stove; "
-      "hot jars on a cold surface crack.");
-  result.push_back(
-      "Clostridium botulinum can grow without air above pH 4.6 (4.5 in British guidance) and gives "
-      "no sign; this sheet does not show that the batch is below that. Measure the pH of a blended "
-      "sample after 24 h.");
-  result.push_back(
-      "Bulging lid, spurting, mould or an odd smell: discard it unopened, do not taste.");
-  result.push_back(
-      "For keeping on a shelf follow a tested method of your food-safety authority; ask it before "
-      "you sell or give away.");
-  return result;
+
+  void of_what_is_made() {
+    add("Clostridium botulinum can grow without air above pH 4.6 (4.5 in British guidance) and "
+        "gives no sign; this sheet does not show that the batch is below that. Measure the pH of a "
+        "blended sample after 24 h.");
+    add("Bulging lid, spurting, mould or an odd smell: discard it unopened, do not taste.");
+    add("For keeping on a shelf follow a tested method of your food-safety authority; ask it "
+        "before you sell or give away.");
+  }
+
+  const Program& program_;
+  const language::Framework& framework_;
+  std::set<IngredientId> ids_;
+  std::vector<std::string> cautions_;
+};
+
+}  // namespace
+
+std::vector<std::string> cautions_for(const Program& program, const plan::Draft& draft) {
+  return Cautions(program, draft).take();
 }
 
 }  // namespace maslin::report

@@ -204,6 +204,7 @@ class Explainer {
     figure("total solids", found.total_solids, true, " %");
     // Kept per gram; tables have it per 100 g.
     figure("ash alkalinity", found.ash_alkalinity, true, " mmol per 100 g");
+    figure("pungency", found.pungency, false, " Scoville heat units of the dry matter");
     composition(found);
     raw(found);
     row("allergens", !found.allergens_stated ? "not stated: read the packet"

@@ -74,6 +74,12 @@ Json number_json(const Rational& value) {
   return number;
 }
 
+Json texts_json(const std::vector<std::string>& texts) {
+  Json json = Json::array();
+  for (const std::string& text : texts) json.push_back(printable(text));
+  return json;
+}
+
 Json range_json(const Bounds& bounds) {
   return {{"low", number_json(bounds.low)}, {"high", number_json(bounds.high)}};
 }

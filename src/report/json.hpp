@@ -6,6 +6,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "blend/ground.hpp"
 #include "language/program.hpp"
@@ -19,6 +20,8 @@ namespace maslin::report {
 nlohmann::ordered_json number_json(const Rational& value);
 // {"low", "high"}.
 nlohmann::ordered_json range_json(const Bounds& bounds);
+// For people, each as it may be shown.
+nlohmann::ordered_json texts_json(const std::vector<std::string>& texts);
 // Grams of acetic acid in 100 ml, as on a bottle.
 nlohmann::ordered_json acidity_json(const Rational& grams_per_millilitre);
 

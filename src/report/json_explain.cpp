@@ -21,12 +21,6 @@ using language::Ingredient;
 using language::IngredientId;
 using language::Program;
 
-Json texts_json(const std::vector<std::string>& texts) {
-  Json json = Json::array();
-  for (const std::string& text : texts) json.push_back(printable(text));
-  return json;
-}
-
 std::string_view raw_name(language::RawHazard raw) {
   switch (raw) {
     case language::RawHazard::unpleasant:
@@ -57,6 +51,7 @@ class Describer {
     add_figure(json, "soluble_solids_share", found.soluble_solids);
     add_figure(json, "total_solids_share", found.total_solids);
     add_figure(json, "ash_alkalinity_mol_per_kg", found.ash_alkalinity);
+    add_figure(json, "pungency_of_dry_matter_shu", found.pungency);
     json["composition_g_per_100_g"] = composition(found);
     json["raw"] = raw_name(found.raw);
     if (found.boil_first.is_positive()) {

@@ -11,12 +11,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-Json texts_json(const std::vector<std::string>& texts) {
-  Json json = Json::array();
-  for (const std::string& text : texts) json.push_back(printable(text));
-  return json;
-}
-
 Json ingredients_json(const label::Label& label) {
   Json json = Json::array();
   for (const label::Phrase& phrase : label.ingredients) {

@@ -14,6 +14,7 @@
 #include "report/cautions.hpp"
 #include "report/draw.hpp"
 #include "report/json.hpp"
+#include "report/json_batch.hpp"
 #include "report/json_method.hpp"
 #include "report/purchase.hpp"
 
@@ -54,12 +55,6 @@ std::string_view basis_name(language::WeighedAs basis) {
   return "prepared";
 }
 
-Json texts_json(const std::vector<std::string>& texts) {
-  Json json = Json::array();
-  for (const std::string& text : texts) json.push_back(printable(text));
-  return json;
-}
-
 class PlanWriter {
  public:
   PlanWriter(const Sources& sources, const language::Program& program, const plan::Plan& plan)
@@ -85,6 +80,7 @@ class PlanWriter {
     json["leftovers"] = leftovers();
     if (!plan_.use_up.empty()) json["use_up"] = printable(plan_.use_up);
     json["to_get"] = to_get();
+    add_batch_json(program_, plan_, json);
     json["assumptions"] = assumptions();
     json["not_computed"] = not_computed();
     json["cautions"] = texts_json(cautions_for(program_, draft_));
@@ -342,14 +338,11 @@ class PlanWriter {
 
   Json not_computed() const {
     Json json = Json::array();
-    const auto add = [&](const std::string& what, Span span) {
-      json.push_back({{"what", printable(what)}, {"place", place(span)}});
-    };
-    for (const language::Uncomputed& each : framework_.uncomputed) add(each.what, each.span);
     for (const language::Limit& limit : framework_.limits) {
-      if (!is_computed(limit)) add("the limit " + text(limit.span), limit.span);
+      if (is_computed(limit)) continue;
+      json.push_back(
+          {{"what", printable("the limit " + text(limit.span))}, {"place", place(limit.span)}});
     }
-    json.push_back({{"what", "pH and water activity"}});
     return json;
   }
 

@@ -3,58 +3,12 @@
 
 #include <fmt/format.h>
 
-#include <cmath>
-
-#include "language/contents.hpp"
 #include "plan/filling.hpp"
+#include "report/keeping_figures.hpp"
 #include "report/words.hpp"
-#include "science/keeping.hpp"
 
 namespace maslin::report {
 namespace {
-
-using language::Property;
-using language::Whole;
-
-constexpr double grams_in_kilogram = 1000;
-
-std::optional<language::Contents> contents_of(const language::Program& program,
-                                              const plan::VerifiedPlan& plan) {
-  std::vector<language::InPan> parts;
-  for (const plan::TakenId& id : plan::all_taken(plan.draft())) {
-    const plan::Taken& taken = plan::taken_of(plan.draft(), id);
-    parts.push_back({{taken.ingredient, taken.acidity},
-                     Kilogram(taken.weight.to_double() / grams_in_kilogram),
-                     {id.list, taken.slot}});
-  }
-  std::optional<Kilogram> finished;
-  if (plan.finished()) finished = Kilogram(plan.finished()->to_double() / grams_in_kilogram);
-  auto contents =
-      language::Contents::of(program, program[plan.draft().task.framework], parts, finished);
-  if (!contents) return std::nullopt;
-  return std::move(contents.value());
-}
-
-std::string range_text(const Range<double>& range, int places, double scale = 1,
-                       std::string_view unit = "") {
-  const std::string low = fmt::format("{:.{}f}", range.low * scale, places);
-  const std::string high = fmt::format("{:.{}f}", range.high * scale, places);
-  return (low == high ? low : low + " .. " + high) + std::string(unit);
-}
-
-std::string_view assumption_text(science::PhAssumption assumption) {
-  switch (assumption) {
-    case science::PhAssumption::published_ph:
-      return "its published pH";
-    case science::PhAssumption::unknown_ph:
-      return "its pH, which no table has";
-    case science::PhAssumption::minerals:
-      return "its minerals";
-    case science::PhAssumption::acid_content:
-      break;
-  }
-  return "how much acid it holds";
-}
 
 class KeepingMaker {
  public:
@@ -62,8 +16,7 @@ class KeepingMaker {
       : program_(program),
         plan_(plan.verified),
         tested_(plan.afternoon.tested),
-        framework_(program[plan_.draft().task.framework]),
-        contents_(contents_of(program, plan_)) {}
+        framework_(program[plan_.draft().task.framework]) {}
 
   Section run() {
     section_ = {"Keeping", {}, {}, {}, Topic::keeping};
@@ -88,9 +41,9 @@ class KeepingMaker {
     text += route.floors.empty()
                 ? ". It has no floor that can be worked out."
                 : ". By the tables its floors are met; the margins stand under the limits.";
-    text +=
-        " Hold it cold until every reading is in, for each boil, and a person has put their "
-        "name to it.";
+    text += language::ferments(framework_.method) ? " Once it has fermented, hold it cold"
+                                                  : " Hold it cold";
+    text += " until every reading is in, for each boil, and a person has put their name to it.";
     section_.paragraphs.push_back(std::move(text));
     std::string readings;
     for (const language::ToRead& reading : route.readings) {
@@ -102,7 +55,10 @@ class KeepingMaker {
           "the minutes of its table belong to the tested recipes, to the letter; this framework "
           "is none of them and inherits none");
     }
-    for (const std::string& source : route.sources) section_.points.push_back("after " + source);
+    if (!route.sources.empty()) {
+      section_.points.push_back(
+          fmt::format("sources of the route: {}", fmt::join(route.sources, "; ")));
+    }
   }
 
   void how_long_held() {
@@ -112,70 +68,28 @@ class KeepingMaker {
       return (time.in_base() / Rational(60)).to_decimal(1);
     };
     section_.points.push_back(fmt::format(
-        "published for heat that leaves one in 100,000 acid-resistant bacteria: {} °C in the "
-        "middle "
-        "of the jar for {} min where the pH that is read is 4.1 or less, {} min up to 4.6; nothing "
-        "above that, and nothing for spores (Breidt and others, 2010, 2014)",
+        "published to leave one in 100,000 acid-resistant bacteria: {} °C in the middle of the jar "
+        "for {} min where the pH read is 4.1 or less, {} min up to 4.6; nothing above that, "
+        "nothing for spores (Breidt and others, 2010, 2014)",
         held->heat.in_base().to_decimal(1), minutes(held->to_4_1), minutes(held->to_4_6)));
   }
 
   void figures() {
-    if (!contents_) return;
-    section_.table.heads = {"figure, worked out", "by the tables", "held against"};
-    add_ph();
-    if (const auto activity = contents_->water_activity()) {
-      row("water activity", {activity->low.in_unit(), activity->high.in_unit()}, 3,
-          "line 0.85 (21 CFR 114): wetter, it needs acid");
+    const KeepingFigures worked_out = keeping_figures(program_, plan_);
+    if (worked_out.figures.empty()) return;
+    section_.table.heads = {"figure, worked out", "by the tables", "held against the line"};
+    for (const KeepingFigure& each : worked_out.figures) {
+      section_.table.rows.push_back({std::string(each.what), value_text(each), line_text(each)});
     }
-    add_index();
-    add_acid_of_volatiles();
-    if (!section_.table.rows.empty()) {
-      section_.points.emplace_back(
-          "worked out at both ends of every figure; it may refuse and never passes: measure, and "
-          "ask your food-safety authority");
+    if (const auto& ph = worked_out.ph) {
+      section_.points.push_back(fmt::format(
+          "pH expected about {:.1f}; in finished foods such a figure was up to {:.2f} off; widest "
+          "through {}, {}",
+          ph->value, ph->off_by, ph->widest_through, ph->assumption));
     }
-  }
-
-  void row(std::string_view name, const Range<double>& range, int places, std::string_view against,
-           double scale = 1, std::string_view unit = "") {
-    section_.table.rows.push_back(
-        {std::string(name), range_text(range, places, scale, unit), std::string(against)});
-  }
-
-  void add_ph() {
-    const auto ph = contents_->ph();
-    if (!ph) return;
-    const double high = ph->range.high.in_unit();
-    const double line = science::low_acid_line(science::Jurisdiction::united_kingdom).in_unit();
-    row("pH, not measured", {ph->range.low.in_unit(), high}, 2,
-        fmt::format("line {:.1f} (British guidance): high end {:.2f} {}", line,
-                    std::abs(line - high), high <= line ? "below" : "above"));
-    const auto taken = plan::all_taken(plan_.draft());
-    section_.points.push_back(fmt::format(
-        "pH expected about {:.1f}; in finished foods such a figure was up to {:.2f} off; "
-        "widest through {}, {}",
-        ph->expected.in_unit(), science::claimed_uncertainty.in_unit(),
-        program_[plan::taken_of(plan_.draft(), taken[ph->driver]).ingredient].name,
-        assumption_text(ph->assumption)));
-  }
-
-  void add_index() {
-    language::Limit limit;
-    limit.property = Property::stability_index;
-    if (const auto value = contents_->value_of(limit)) {
-      row("stability index", *value, 1, "line 63 (CIMSCEE): for acid, salt, sugar alone");
-    }
-  }
-
-  void add_acid_of_volatiles() {
-    constexpr double percent = 100;
-    language::Limit limit;
-    limit.property = Property::acetic_acid;
-    limit.whole = Whole::volatile_matter;
-    if (const auto value = contents_->value_of(limit)) {
-      row("acetic acid in what boils away", *value, 2,
-          "line 3.6 % (Adams and Moss): for acid alone", percent, " %");
-    }
+    section_.points.emplace_back(
+        "worked out at both ends of every figure; it may refuse and never passes: measure, and ask "
+        "your food-safety authority");
   }
 
   void claims_of_the_author() {
@@ -186,6 +100,10 @@ class KeepingMaker {
     if (framework_.best_within) {
       text += (text.empty() ? "" : ", ") +
               fmt::format("best within {}", duration_text(framework_.best_within->high));
+    }
+    if (const auto& opened = framework_.once_opened) {
+      text += (text.empty() ? "" : ", ") + std::string("once opened keep cold");
+      if (opened->within) text += ", " + duration_text(opened->within->high);
     }
     if (text.empty()) return;
     const bool tested = framework_.status == language::Status::tested;
@@ -200,7 +118,6 @@ class KeepingMaker {
   const plan::VerifiedPlan& plan_;
   const std::optional<plan::Tested>& tested_;
   const language::Framework& framework_;
-  std::optional<language::Contents> contents_;
   Section section_;
 };
 

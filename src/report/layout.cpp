@@ -174,6 +174,8 @@ Place place_of(Topic topic) {
     case Topic::jars:
     case Topic::process:
     case Topic::to_get:
+    case Topic::cost:
+    case Topic::pungency:
     case Topic::left_over:
     case Topic::assumed:
     case Topic::not_computed:
@@ -197,6 +199,8 @@ bool may_rise(Topic topic, const Sheet& sheet, bool crowded) {
     case Topic::jars:
     case Topic::process:
     case Topic::to_get:
+    case Topic::cost:
+    case Topic::pungency:
     case Topic::left_over:
       return true;
     default:

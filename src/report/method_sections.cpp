@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 #include "language/checks/checks.hpp"
 #include "plan/weights.hpp"
@@ -96,14 +97,12 @@ class MethodSections {
     });
     if (any) {
       part.points.push_back(
-          "Where amounts are given for several boils, as in 1 × 335 g, 1 × 330 g, the first boils "
-          "get the first.");
+          "Of two amounts, as in 1 × 335 g, 1 × 330 g, the first boils get the first.");
     }
     if (boils_.uneven.empty()) return;
     std::string names;
     for (const plan::TakenId& id : boils_.uneven) names += (names.empty() ? "" : ", ") + name(id);
-    part.points.push_back("Not to be divided more evenly with these scales and spoons: " + names +
-                          ".");
+    part.points.push_back("These scales and spoons divide no more evenly: " + names + ".");
   }
 
   // "two thirds"
@@ -328,44 +327,42 @@ class MethodSections {
     const plan::Clock& clock = *afternoon_.clock;
     Section& part =
         section(boils_.count > 1 ? "The clock, for each boil" : "The clock", Topic::clock);
-    part.table.heads = {"", "since lighting the hob"};
+    part.table.heads = {"since lighting the hob", "at the boil", "done"};
+    std::string at_the_boil;  // in the row of what then ends
     for (const plan::ClockMark& mark : clock.marks) {
-      part.table.rows.push_back({mark_text(mark), time_range_text(mark.at)});
+      if (mark.what == plan::ClockMark::What::at_the_boil) {
+        at_the_boil = time_range_text(mark.at);
+      } else {
+        part.table.rows.push_back(
+            {mark_text(mark), std::exchange(at_the_boil, ""), time_range_text(mark.at)});
+      }
     }
     if (boils_.count > 1) {
-      part.table.rows.push_back({fmt::format("all {} boils, one after another", boils_.count),
+      part.table.rows.push_back({fmt::format("all {} boils, one after another", boils_.count), "",
                                  time_range_text(clock.all_boils)});
     }
     part.points.push_back(
-        fmt::format("This hob boils off {} to {} of water in an hour, from turned down to full "
-                    "heat, by its power and how much of that reaches a pan.",
+        fmt::format("This hob boils off {} to {} of water in an hour, turned down or at full heat, "
+                    "by its power and how much of that reaches a pan.",
                     weight_text(clock.water_in_an_hour.low.in_base()),
                     weight_text(clock.water_in_an_hour.high.in_base())));
     const Rational minutes = plan::between_weighings.in_base() / Rational(60);
     part.points.push_back(fmt::format(
-        "To calibrate by weighing twice: weigh at the boil, and again {} min later. What is still "
-        "to boil off, divided by what was lost, times {} min, is what it takes.",
+        "To calibrate, weigh at the boil and again {} min later: what is still to boil off, "
+        "divided by what was lost, times {} min, is what it takes.",
         minutes.to_decimal(0), minutes.to_decimal(0)));
   }
 
+  // What has ended then.
   std::string mark_text(const plan::ClockMark& mark) const {
-    switch (mark.what) {
-      case plan::ClockMark::What::at_the_boil:
-        return method_.is_stated() ? method_.stages[mark.stage].name + ": at the boil"
-                                   : "at the boil";
-      case plan::ClockMark::What::step_done: {
-        const language::Step& step = method_.stages[mark.stage].steps[mark.step];
-        return fmt::format("{}: {} done", method_.stages[mark.stage].name,
-                           step.kind == StepKind::reduce ? "boiling down"
-                           : step.kind == StepKind::boil ? "boiling"
-                                                         : "simmering");
-      }
-      case plan::ClockMark::What::boiled_down:
-        return "boiled down";
-      case plan::ClockMark::What::last_lid:
-        break;
-    }
-    return "the last lid on";
+    if (mark.what == plan::ClockMark::What::last_lid) return "the last lid on";
+    if (mark.what == plan::ClockMark::What::boiled_down) return "boiling down";
+    const language::Stage& stage = method_.stages[mark.stage];
+    const StepKind kind = stage.steps[mark.step].kind;
+    return fmt::format("{}: {}", stage.name,
+                       kind == StepKind::reduce ? "boiling down"
+                       : kind == StepKind::boil ? "boiling"
+                                                : "simmering");
   }
 
   // ---- The jars ---------------------------------------------------------------------------------

@@ -36,7 +36,8 @@ Purchase purchase_of(const language::Program& program, const language::Basket& b
   purchase.acidity = taken.acidity;
   purchase.weight = taken.weight;
   if (const auto& edible = program[taken.ingredient].edible) {
-    purchase.weight = taken.weight / middle(edible->value);
+    purchase.edible = middle(edible->value);
+    purchase.weight = taken.weight / purchase.edible;
     purchase.gross = edible->value.low < Rational(1);
   }
   if (taken.origin != language::Origin::to_buy) return purchase;
@@ -50,6 +51,7 @@ Purchase purchase_of(const language::Program& program, const language::Basket& b
     purchase.packs = (purchase.weight / *line->pack).ceil_to(1);
     paid = *purchase.packs * *line->pack;
   }
+  purchase.price = line->price;
   if (line->price) purchase.cost = paid * *line->price;
   return purchase;
 }

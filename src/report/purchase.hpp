@@ -16,10 +16,12 @@ struct Purchase {
   language::IngredientId ingredient;
   std::optional<Rational> acidity;
   Rational weight;      // g as in the shop, by the middle of the published edible share
+  Rational edible = 1;  // that share
   bool gross = false;   // whether something is cut away from it
   bool listed = false;  // `to buy` in the basket or store; else only asked for by the framework
   std::optional<Rational> pack;   // g
   std::optional<Rational> packs;  // whole packs
+  std::optional<Rational> price;  // of a g as in the shop
   std::optional<Rational> cost;   // of the packs, or of the weight where it is sold loose
 };
 

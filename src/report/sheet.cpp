@@ -12,11 +12,14 @@
 #include "plan/weights.hpp"
 #include "report/afternoon_figures.hpp"
 #include "report/cautions.hpp"
+#include "report/cost.hpp"
 #include "report/draw.hpp"
 #include "report/keeping.hpp"
 #include "report/measure.hpp"
 #include "report/method_sections.hpp"
+#include "report/pectin.hpp"
 #include "report/process.hpp"
+#include "report/pungency.hpp"
 #include "report/purchase.hpp"
 #include "report/readings.hpp"
 #include "report/words.hpp"
@@ -51,6 +54,7 @@ class SheetMaker {
     additions();
     accounts();
     limits();
+    pungency();
     finish();
     for (Section& part : method_sections(program_, plan_)) {
       sheet_.sections.push_back(std::move(part));
@@ -60,6 +64,7 @@ class SheetMaker {
     }
     add_afternoon_figures(plan_, sheet_);
     to_get();
+    cost();
     left_over();
     assumed();
     not_computed();
@@ -263,20 +268,18 @@ class SheetMaker {
       };
       Section& part =
           section(fmt::format("Account of {}", substitution.replaced.name), Topic::account);
-      part.table.heads = {"", "amount", ""};
-      std::string spread;
+      std::string text = fmt::format("Of {} wanted in all {} brings {}", amount(account.wanted),
+                                     substitution.donor.name, amount(account.brought_expected));
       if (!account.brought.is_exact()) {
-        spread = fmt::format("{} to {} by the tables", amount(account.brought.low),
-                             amount(account.brought.high));
+        text += fmt::format(" ({} to {} by the tables)", amount(account.brought.low),
+                            amount(account.brought.high));
       }
-      std::string cap;
-      if (substitution.cap) cap = "at most " + percent_text(*substitution.cap) + " may be counted";
-      part.table.rows = {
-          {"wanted in all", amount(account.wanted), ""},
-          {fmt::format("brought by {}", substitution.donor.name), amount(account.brought_expected),
-           spread},
-          {"counted of that", amount(account.counted), cap},
-          {fmt::format("{} to add", substitution.replaced.name), amount(account.to_add), ""}};
+      text += fmt::format(", and {} is counted", amount(account.counted));
+      if (substitution.cap) {
+        text += fmt::format(" (at most {} may be)", percent_text(*substitution.cap));
+      }
+      part.paragraphs.push_back(text + fmt::format(": {} of {} to add.", amount(account.to_add),
+                                                   substitution.replaced.name));
     }
   }
 
@@ -305,8 +308,18 @@ class SheetMaker {
                                  measure.allowed(limit), measure.margin(margin)});
     }
     part.points.push_back(
-        "Worked out from tables of composition at the unfavourable end; nothing of it was "
-        "measured.");
+        "Worked out from tables of composition, at the unfavourable end; not measured.");
+  }
+
+  void pungency() {
+    const auto pungency = pungency_of(program_, plan_);
+    if (!pungency) return;
+    section("Pungency", Topic::pungency)
+        .paragraphs.push_back(
+            fmt::format("{} Scoville heat units in what is finished, by {} alone: one kind of pod "
+                        "differs several-fold from the next. Pepper, mustard and ginger are not "
+                        "counted. Taste it.",
+                        text_of(pungency->finished), fmt::join(pungency->pods, ", ")));
   }
 
   void finish() {
@@ -314,18 +327,21 @@ class SheetMaker {
     if (!finished) return;
     Section& part = section("Boiling down", Topic::boiling_down);
     const Rational off = verified_.ingoing().in_base() - finished->in_base();
-    part.paragraphs.push_back(
-        fmt::format("Into the pan go {}; stop at about {}, when {} have boiled off.",
-                    weight_text(verified_.ingoing().in_base()), weight_text(finished->in_base()),
-                    weight_text(off)));
+    std::string text = fmt::format("Of {} in the pan {} boil off, down to about {}",
+                                   weight_text(verified_.ingoing().in_base()), weight_text(off),
+                                   weight_text(finished->in_base()));
     sheet_.boiling_down = BoilingDown{verified_.ingoing(), *finished, {}, {}};
     if (const auto window = verified_.window()) {
       const FinishedMass least(window->least.in_base().ceil_to(1));
       const FinishedMass most(window->most.in_base().floor_to(1));
       sheet_.boiling_down->window = {least, most};
-      part.paragraphs.push_back(
-          fmt::format("Whatever the tables' figures, the limits hold between {} and {}.",
-                      weight_text(least.in_base()), weight_text(most.in_base())));
+      text += fmt::format("; the limits hold from {} to {}, whatever the tables' figures",
+                          weight_text(least.in_base()), weight_text(most.in_base()));
+    }
+    part.paragraphs.push_back(text + ".");
+    const auto groups = pectin_groups(program_, draft_);
+    if (plan::is_boiled_to_a_set(framework_.method) && !groups.empty()) {
+      part.points.push_back(pectin_text(groups));
     }
   }
 
@@ -351,14 +367,28 @@ class SheetMaker {
             purchase.listed ? "to buy" : "not listed in the basket or the store"};
   }
 
+  void cost() {
+    const auto cost = cost_of(program_, plan_);
+    if (!cost) return;
+    Section& part = section("What it costs", Topic::cost);
+    part.paragraphs.push_back(cost_text(*cost));
+    if (!cost->unpriced.empty()) {
+      part.points.push_back(
+          fmt::format("without what has no price: {}", fmt::join(cost->unpriced, ", ")));
+    }
+    part.points.push_back(
+        fmt::format("of what goes in, not of whole packs; {} is counted",
+                    cost->jars ? "neither fuel nor work" : "no jar, no fuel and no work"));
+  }
+
   void left_over() {
     Section& part = section("Left in the basket, ready for the pan", Topic::left_over);
-    part.table.heads = {"what", "how much"};
+    std::string list;
     for (const plan::Leftover& left : verified_.leftovers()) {
-      part.table.rows.push_back(
-          {name(left.ingredient), weight_text(left.left.in_base().round_to(1))});
+      list += fmt::format("{}{} {}", list.empty() ? "" : ", ", name(left.ingredient),
+                          weight_text(left.left.in_base().round_to(1)));
     }
-    if (part.table.rows.empty()) part.paragraphs.push_back("Nothing.");
+    part.paragraphs.push_back(list.empty() ? "Nothing." : list + ".");
     if (!plan_.use_up.empty()) {
       part.points.push_back("to use up all that fits the framework, add " + plan_.use_up);
     }
@@ -366,15 +396,19 @@ class SheetMaker {
 
   void assumed() {
     Section& part = section("What was assumed", Topic::assumed);
+    std::string trims;
     for (const language::IngredientId id : trims_) {
       const auto& edible = *program_[id].edible;
-      part.points.push_back(
-          fmt::format("{}: {} of it is ready for the pan once trimmed; an estimate, weigh again "
-                      "after trimming ({})",
-                      name(id), percent_text(middle(edible.value)), origin(id, edible.origin)));
+      trims += fmt::format("{}{} {} ({})", trims.empty() ? "" : ", ", name(id),
+                           percent_text(middle(edible.value)), origin(id, edible.origin));
     }
-    for (const std::string& estimate : estimates_)
-      part.points.push_back(estimate + "; an estimate");
+    if (!trims.empty()) {
+      part.points.push_back("ready for the pan once trimmed, by estimate: " + trims +
+                            "; weigh again after trimming");
+    }
+    if (!estimates_.empty()) {
+      part.points.push_back(fmt::format("estimates: {}", fmt::join(estimates_, "; ")));
+    }
     if (tools_.assumed)
       part.points.push_back("scales that weigh to 1 g, since the kitchen names none");
     for (std::string& each : method_assumptions(program_, plan_)) {
@@ -405,15 +439,7 @@ class SheetMaker {
   }
 
   void not_computed() {
-    Section part{"Not computed yet, and not checked", {}, {}, {}, Topic::not_computed};
-    const auto add = [&](const std::vector<language::Uncomputed>& list) {
-      for (const language::Uncomputed& each : list) {
-        const SourceFile& file = sources_.file(each.span.file);
-        part.points.push_back(
-            fmt::format("{} ({}:{})", each.what, file.name(), file.position(each.span.begin).line));
-      }
-    };
-    add(framework_.uncomputed);
+    Section part{"Not worked out, and not checked", {}, {}, {}, Topic::not_computed};
     for (const language::Limit& limit : framework_.limits) {
       if (is_computed(limit)) continue;
       const SourceFile& file = sources_.file(limit.span.file);

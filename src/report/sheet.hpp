@@ -33,6 +33,7 @@ enum class Topic : std::uint8_t {
   additions,
   account,
   limits,
+  pungency,
   boiling_down,
   pan,
   method,  // its table: stage (once), what to do, how much, actual
@@ -41,6 +42,7 @@ enum class Topic : std::uint8_t {
   jars,
   process,
   to_get,
+  cost,
   left_over,
   assumed,
   not_computed,

@@ -84,10 +84,32 @@ FoundSlip blank_in_number(const Stuck& stuck) {
   return std::nullopt;
 }
 
+// `at 1.10`, `at 1.10 per`, `24 of 282 ml at 0.55`
+FoundSlip price_of_nothing(const Stuck& stuck) {
+  const bool of_jars = stuck.fits_word("each");
+  for (std::size_t i = 0; i + 1 < stuck.tokens.size(); ++i) {
+    if (stuck.text(i) != "at" || !stuck.is_number(i + 1)) continue;
+    const bool has_per = stuck.text(i + 2) == "per";
+    const std::size_t stops = has_per ? i + 3 : i + 2;
+    if (stuck.at != stops || !(of_jars || has_per || stuck.fits_word("per"))) continue;
+    const std::string_view number = stuck.text(i + 1);
+    const std::string price = fmt::format("at {} {}", number, of_jars ? "each" : "per kg");
+    const Span span = stuck.span(i, stops - 1);
+    auto found = slip(Code::unfinished, span,
+                      of_jars ? "this price does not say that it is for each jar"
+                              : "this price does not say what it is for");
+    found.with_fix(suggested("write `" + price + "`", {{span, price}}));
+    if (!of_jars) found.with_mend("say of what, as the shop does: `per kg`, `per 500 g`, `per l`");
+    return found;
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 FoundSlip slip_of_numbers(const Stuck& stuck) {
-  return first_of({number_in_words, number_glued_to_name, blank_in_number}, stuck);
+  return first_of({price_of_nothing, number_in_words, number_glued_to_name, blank_in_number},
+                  stuck);
 }
 
 }  // namespace maslin::syntax

@@ -14,9 +14,11 @@ namespace {
 const std::filesystem::path source_folder = std::filesystem::path(MASLIN_SOURCE_DIR);
 
 void copy_examples(const Folder& folder) {
-  for (const auto& each : std::filesystem::directory_iterator(source_folder / "examples")) {
-    if (each.path().extension() != ".maslin") continue;
-    std::filesystem::copy_file(each.path(), folder.path() / each.path().filename());
+  for (const char* from : {"examples", "examples/baskets"}) {
+    for (const auto& each : std::filesystem::directory_iterator(source_folder / from)) {
+      if (each.path().extension() != ".maslin") continue;
+      std::filesystem::copy_file(each.path(), folder.path() / each.path().filename());
+    }
   }
 }
 
@@ -35,6 +37,8 @@ std::vector<Case> cases() {
       {{"plan", "first.maslin", "tuesday.maslin", "--to", "json", "--aim", "1 kg finished"}, 0},
       {{"plan", "first.maslin", "tuesday.maslin", "--to=json", "--aim", "1 kg prepared"}, 0},
       {{"plan", "october.maslin", "--framework", "orchard chutney", "--json"}, 0},
+      {{"plan", "hot.maslin", "--json"}, 0},
+      {{"plan", "fruit_jam.maslin", "--framework", "fruit jam", "--json"}, 0},
       {{"plan", "chutney.maslin", "october.maslin", "village_hall.maslin", "--to", "blend"}, 0},
       {{"plan", "first.maslin", "tuesday.maslin", "--to", "blend", "--json"}, 0},
       {{"plan", "first.maslin", "little.maslin", "--json", "--aim", "3 kg prepared"}, 1},
@@ -84,6 +88,12 @@ void write_inputs(const Folder& folder) {
   folder.write("first.maslin", small_framework);
   folder.write("tuesday.maslin", small_basket);
   folder.write("little.maslin", "basket {\n  apple 2.5 kg gross\n  onion 40 g prepared\n}\n");
+  folder.write("hot.maslin",
+               "framework hot jam {\n  produce { onion 30 .. 50 %; apple 50 .. 70 % }\n"
+               "  per kilogram { sugar 700 g; vinegar 100 ml; cayenne 1 g }\n"
+               "  limits { soluble solids 30 .. 60 %; water >= 20 % }\n}\n"
+               "basket { onion 1 kg prepared, at 0.8 per kg; apple 2 kg prepared }\n"
+               "kitchen { pan 9 l; jars 9 of 282 ml at 0.5 each, 9 of 190 ml }\n");
   folder.write("less.maslin",
                "basket {\n  apple 2.5 kg gross\n  onion 400 g prepared\n"
                "  beetroot 600 g prepared\n  raisin 500 g\n}\n");

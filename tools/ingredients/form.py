@@ -41,7 +41,7 @@ def ingredient(topic, name, classes, also="", keys="", pH=None, allergen="none",
         "keys": split(keys), "pH": pH, "allergen": allergen, "without": [], "drop": [], "keep": [],
         "leave": [], "acid": None, "acids_from_table": True, "parts": [], "parts_from": None,
         "edible": None, "density": None, "piece": None, "raw": [], "notes": [], "sources": [],
-        "starch_by_difference": False, "salted": False, "rest": None,
+        "pungency": None, "starch_by_difference": False, "salted": False, "rest": None,
     }
     unknown = set(more) - set(entry)
     assert not unknown, (name, unknown)
@@ -61,6 +61,9 @@ def drop_all(row, columns):
 
 
 # Texts used more than once.
+SCOVILLE = "several published lists of Scoville heat units, of the dry pod"
+SWEET = ("0", "100", SCOVILLE)
+ANY_POD = ("0", "1463700", SCOVILLE + ", of any kind")
 BITTER = "Throw away any that tastes bitter: cooking does not remove what makes it so."
 SULPHITES = "Many packs are sulphited and many are not: the label says."
 KERNELS = "Weights are without stones. The kernels are not for eating."

@@ -6,7 +6,7 @@ from .form import (AHEA, BLYTH, FDA, FDA_MEMORY, IFCT, KERNELS, NO_PH, TRACE_ACI
 # ---- Orchard fruit ------------------------------------------------------------------------------
 
 ingredient(
-    "orchard_fruit", "apple", "pome fruit",
+    "orchard_fruit", "apple", "pome fruit, pectin-middling fruit",
     "apples, eating apple, eating apples, dessert apple, pomme, pommes, Apfel, Äpfel, manzana",
     "apple, apple-peeled", pH=["Apple, eating"],
     acid=("malic acid", "0.42", "0.84"), piece="09003:medium", sources=[IFCT, BLYTH],
@@ -14,13 +14,13 @@ ingredient(
            "0.032 g (Ciqual 13122) is left out, a tenth of the rest."])
 
 ingredient(
-    "orchard_fruit", "pear", "pome fruit", "pears, poire, poires, Birne, Birnen, pera, peras",
-    "pear", pH=[("3.5", "4.6", FDA_MEMORY + ", Bartlett")],
+    "orchard_fruit", "pear", "pome fruit, pectin-poor fruit",
+    "pears, poire, poires, Birne, Birnen, pera, peras", "pear", pH=[("3.5", "4.6", FDA_MEMORY + ", Bartlett")],
     acid=("malic acid", "0.2", "0.2"), sources=[BLYTH], piece="09252:medium",
     notes=["Acids counted as malic. Its pH reaches above the law's line: it counts as low acid."])
 
 ingredient(
-    "orchard_fruit", "cooking apple", "pome fruit",
+    "orchard_fruit", "cooking apple", "pome fruit, pectin-rich fruit",
     "cooking apples, cooker, cookers, Kochapfel, Kochäpfel", "apple-cooking-peeled",
     pH=["Apple sauce"], acid=("malic acid", "0.84", "1.4"),
     parts_from="malic acid, high end: from memory", sources=[BLYTH],
@@ -28,12 +28,13 @@ ingredient(
     notes=["The pH is that of apple sauce in the list."])
 
 ingredient(
-    "orchard_fruit", "quince", "pome fruit", "quinces, coing, coings, Quitte, Quitten, membrillo",
+    "orchard_fruit", "quince", "pome fruit, pectin-rich fruit",
+    "quinces, coing, coings, Quitte, Quitten, membrillo",
     "quince", pH=[("3.12", "3.4", FDA_MEMORY + ", stewed")], acid=("malic acid", "0.7", "1.1"),
     parts_from="malic acid: from memory", raw=("unpleasant",), piece="09296:fruit without refuse")
 
 ingredient(
-    "orchard_fruit", "plum", "stone fruit",
+    "orchard_fruit", "plum", "stone fruit, pectin-rich fruit",
     "plums, red plum, red plums, Victoria plum, Victoria plums, Pflaume, Pflaumen, ciruela, "
     "ciruelas",
     "plum, plum-victoria", pH=[("2.8", "4.6", AHEA + ", all plums")],
@@ -42,24 +43,26 @@ ingredient(
            "low acid."])
 
 ingredient(
-    "orchard_fruit", "damson", "stone fruit", "damsons, quetsche, quetsches, Zwetschge, Zwetschgen",
+    "orchard_fruit", "damson", "stone fruit, pectin-rich fruit",
+    "damsons, quetsche, quetsches, Zwetschge, Zwetschgen",
     "damson", pH=[("2.9", "3.1", FDA_MEMORY)],
     edible=("90", "90", "stoned, from memory"), notes=[KERNELS, "No acids are at hand."])
 
 ingredient(
-    "orchard_fruit", "greengage", "stone fruit", "greengages, reine-claude, Reneklode, Renekloden",
+    "orchard_fruit", "greengage", "stone fruit, pectin-rich fruit",
+    "greengages, reine-claude, Reneklode, Renekloden",
     "greengage", pH=[("3.6", "4.3", FDA_MEMORY)], acids_from_table=False,
     edible=("94", "94", "as plum, USDA SR28 NDB 09279, refuse"),
     notes=[KERNELS, "Ciqual's acids (0.0058 g) are not believed; no acids are given."])
 
 ingredient(
-    "orchard_fruit", "apricot", "stone fruit",
+    "orchard_fruit", "apricot", "stone fruit, pectin-poor fruit",
     "apricots, abricot, abricots, Aprikose, Aprikosen, Marille, albaricoque", "apricot",
     pH=["Apricots"], acid=("organic acids", "0.47", "1.16"), sources=[BLYTH], piece="09021:apricot",
     notes=[KERNELS, "Its pH reaches above the law's line: it counts as low acid."])
 
 ingredient(
-    "orchard_fruit", "peach", "stone fruit",
+    "orchard_fruit", "peach", "stone fruit, pectin-poor fruit",
     "peaches, pêche, pêches, Pfirsich, Pfirsiche, melocotón",
     "peach", pH=[("3.3", "4.05", FDA_MEMORY)], acid=("malic acid", "0.92", "0.92"), sources=[BLYTH],
     piece="09236:medium", notes=[KERNELS, "Edible: stoned, with its skin. Acids counted as malic."])
@@ -74,7 +77,7 @@ ingredient(
            "reaches above the law's line: it counts as low acid."])
 
 ingredient(
-    "orchard_fruit", "sour cherry", "stone fruit",
+    "orchard_fruit", "sour cherry", "stone fruit, pectin-middling fruit",
     "sour cherries, morello, morellos, morello cherry, morello cherries, griotte, griottes, "
     "Sauerkirsche, Sauerkirschen, guinda", "cherry-sour",
     pH=[("3.25", "3.82", FDA_MEMORY + ", red cherries in water")],
@@ -88,7 +91,7 @@ ingredient(
     notes=["Acids of apples in general, counted as malic; 0.037 g (Ciqual 13121) is left out."])
 
 ingredient(
-    "orchard_fruit", "crab apple", "pome fruit",
+    "orchard_fruit", "crab apple", "pome fruit, pectin-rich fruit",
     "crab apples, crabapple, crabapples, wild apple, wild apples, Holzapfel, Holzäpfel, Zierapfel, "
     "Zieräpfel, pomme sauvage, pommes sauvages", "crabapple",
     pH=[("2.9", "3.4", "from memory")], acid=("malic acid", "0.8", "1.5"),

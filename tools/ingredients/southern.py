@@ -6,8 +6,8 @@ from .form import (FDA, FDA_MEMORY, IFCT, NO_PH, TRACE_ACIDS, ingredient)
 # ---- Citrus -------------------------------------------------------------------------------------
 
 ingredient(
-    "citrus", "lemon", "citrus", "lemons, fresh lemon, fresh lemons, citron, citrons, Zitrone, "
-    "Zitronen",
+    "citrus", "lemon", "citrus, pectin-rich fruit",
+    "lemons, fresh lemon, fresh lemons, citron, citrons, Zitrone, Zitronen",
     "lemon", pH=["Lemon juice"], acid=("citric acid", "4", "6.01"), piece="09150:fruit (2-1/8",
     sources=["citric acid, low end: USDA SR28 carbohydrate less sugars and fibre"],
     notes=["The flesh without peel; the pH is that of the juice. Its strength differs from fruit "
@@ -23,7 +23,7 @@ ingredient(
            "acid donor."])
 
 ingredient(
-    "citrus", "orange", "citrus", "oranges, sweet orange, sweet oranges, Orangen, naranja",
+    "citrus", "orange", "citrus, pectin-middling fruit", "oranges, sweet orange, sweet oranges, Orangen, naranja",
     "orange", pH=[("3.69", "4.34", FDA_MEMORY)], acid=("citric acid", "1.05", "1.48"),
     sources=[IFCT],
     piece="09200:fruit", notes=["The flesh without peel. Acids counted as citric."])
@@ -73,7 +73,7 @@ ingredient(
            "what goes into marmalade is both."])
 
 ingredient(
-    "citrus", "grapefruit", "citrus",
+    "citrus", "grapefruit", "citrus, pectin-middling fruit",
     "grapefruits, pink grapefruit, pink grapefruits, pamplemousse, pamplemousses, toronja, pomelo",
     "grapefruit", pH=[("3", "3.75", FDA)], acid=("citric acid", "1.1", "1.1"),
     piece="09112:fruit (3-3/4",
@@ -105,7 +105,7 @@ ingredient(
 # ---- Fruit of warm countries --------------------------------------------------------------------
 
 ingredient(
-    "southern_fruit", "fig", "fruit",
+    "southern_fruit", "fig", "fruit, pectin-poor fruit",
     "figs, fresh fig, fresh figs, figue, figues, Feige, Feigen, higo, higos", "fig",
     pH=[("5.05", "5.98", FDA + ", Calimyrna")], piece="09089:medium",
     notes=["A fruit, and low acid by its pH."])

@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: Apache-2.0
 """Dry spices and dried herbs."""
 
-from .form import (FDA_MEMORY, drop_all, ingredient)
+from .form import (ANY_POD, FDA_MEMORY, SCOVILLE, drop_all, ingredient)
 
 # ---- Spices -------------------------------------------------------------------------------------
 
@@ -81,7 +81,8 @@ ingredient(
 ingredient(
     "spices", "cayenne", "hot spice",
     "cayenne pepper, ground cayenne, poivre de Cayenne, Cayennepfeffer, cayena", "cayenne",
-    density="cayenne:tsp|tbsp", notes=["Its heat differs from pack to pack: no figure is given."])
+    density="cayenne:tsp|tbsp", pungency=("30000", "50000", SCOVILLE),
+    notes=["Its heat differs from pack to pack."])
 
 ingredient(
     "spices", "coriander seed", "seed spice",
@@ -189,20 +190,20 @@ ingredient(
     "spices", "dried chilli", "hot spice",
     "dried chillies, dried chili, dried chilies, dry chilli, dry chillies, piment sec, piments "
     "secs, getrocknete Chili, getrocknete Chilis, guindilla seca", "chilli-dried",
-    piece="11962:pepper",
-    notes=["Heat differs by kind a thousandfold: no figure is given. A piece is a small one."])
+    piece="11962:pepper", pungency=ANY_POD,
+    notes=["Heat differs by kind a thousandfold: name the kind. A piece is a small one."])
 
 ingredient(
     "spices", "chilli flakes", "hot spice",
     "chilli flake, chili flakes, chili flake, crushed chilli, crushed chillies, red pepper flakes, "
     "Chiliflocken, piment en flocons", "chilli-dried", density=("0.3", "0.42", "from memory"),
-    notes=["Composition of dried chilli. Heat differs from pack to pack: no figure is given."])
+    pungency=ANY_POD, notes=["Composition of dried chilli. Heat differs from pack to pack."])
 
 ingredient(
     "spices", "chilli seasoning", "hot spice",
     "chilli seasonings, chili seasoning, chilli powder blend, chili powder blend",
     "chilli-powder-blend", allergen="not stated", density="chilli-powder-blend:tsp|tbsp",
-    salted=True, leave=["organic acids"],
+    salted=True, leave=["organic acids"], pungency=ANY_POD,
     notes=["The American mixture of chilli, cumin, oregano, garlic and salt. In Britain `chilli "
            "powder` is chilli alone: see cayenne."])
 

@@ -1,7 +1,8 @@
 # SPDX-License-Identifier: Apache-2.0
 """Pods, peppers, tomatoes and other vegetables."""
 
-from .form import (AHEA, FDA, FDA_MEMORY, IFCT, NO_PH, OTHER_LIST, ingredient)
+from .form import (AHEA, ANY_POD, FDA, FDA_MEMORY, IFCT, NO_PH, OTHER_LIST, SCOVILLE, SWEET,
+                   ingredient)
 
 # ---- Vegetables ---------------------------------------------------------------------------------
 
@@ -24,16 +25,15 @@ ingredient(
     "pepper-green, pepper-red, pepper-yellow", pH=["Peppers", ("4.65", "5.93", OTHER_LIST)],
     without=["USDA SR28 NDB 11951"], acid=("malic acid", "0.27", "0.45"), sources=[IFCT],
     piece="11333:medium",
-    notes=["Green, red and yellow together. Acids counted as malic, the main one. Ciqual 20168 has "
+    pungency=SWEET, notes=["Green, red and yellow together. Acids counted as malic, the main one. Ciqual 20168 has "
            "1.1 g, three times the rest: left out."])
 
 ingredient(
     "vegetables", "chilli", "pepper family, fresh spice",
     "chillies, chili, chilies, fresh chilli, fresh chillies, chilli pepper, chilli peppers, hot "
     "pepper, hot peppers, frische Chilischote, guindilla", "chilli-red, chilli-green",
-    piece="11819:pepper",
-    notes=["A piece is a large one. Heat differs by kind a thousandfold: no figure is "
-           "given. " + NO_PH])
+    piece="11819:pepper", pungency=ANY_POD,
+    notes=["A piece is a large one. Heat differs by kind a thousandfold: name the kind. " + NO_PH])
 
 ingredient(
     "vegetables", "tomato", "fruit vegetable",
@@ -119,44 +119,44 @@ ingredient(
     "red peppers, red sweet pepper, red sweet peppers, red bell pepper, red bell peppers, poivron "
     "rouge, poivrons rouges, rote Paprika, pimiento rojo", "pepper-red",
     pH=["Peppers", ("4.65", "5.93", OTHER_LIST)], acid=("malic acid", "0.32", "0.45"),
-    sources=[IFCT], piece="11821:medium", notes=["Acids counted as malic, the main one."])
+    sources=[IFCT], piece="11821:medium", pungency=SWEET,
+    notes=["Acids counted as malic, the main one."])
 
 ingredient(
     "vegetables", "green pepper", "pepper family",
     "green peppers, green sweet pepper, green sweet peppers, green bell pepper, green bell "
     "peppers, poivron vert, poivrons verts, grüne Paprika, pimiento verde", "pepper-green",
     pH=["Peppers", ("4.65", "5.93", OTHER_LIST)], acid=("malic acid", "0.27", "0.27"),
-    piece="11333:medium", notes=["Ciqual's acids are counted as malic."])
+    piece="11333:medium", pungency=SWEET, notes=["Ciqual's acids are counted as malic."])
 
 ingredient(
     "vegetables", "yellow pepper", "pepper family",
     "yellow peppers, yellow sweet pepper, yellow sweet peppers, orange pepper, orange peppers, "
     "poivron jaune, poivrons jaunes, gelbe Paprika, pimiento amarillo", "pepper-yellow",
     pH=["Peppers", ("4.65", "5.93", OTHER_LIST)], acids_from_table=False,
-    piece="11951:pepper, large",
+    piece="11951:pepper, large", pungency=SWEET,
     notes=["Ciqual's acids (1.1 g) are three times those of other colours and left out. A piece "
            "is a large one."])
 
 ingredient(
     "vegetables", "jalapeno", "pepper family, fresh spice",
     "jalapenos, jalapeño, jalapeños, jalapeno pepper, jalapeno peppers", "jalapeno",
-    piece="11979:pepper",
-    notes=["Heat: 2500 to 8000 Scoville units of the dry pepper, several lists agree. " + NO_PH])
+    piece="11979:pepper", pungency=("2500", "8000", SCOVILLE), notes=[NO_PH])
 
-HOT = ("Composition of red and green chillies. Heat, of the dry pepper: {} Scoville units, several "
-       "lists agree. Gloves. ")
+HOT = "Composition of red and green chillies. Gloves. "
 
 ingredient(
     "vegetables", "bird's eye chilli", "pepper family, fresh spice",
     "bird's eye chillies, bird's eye chili, bird's eye chilies, Thai chilli, Thai chillies, bird "
     "chilli, bird chillies, piment oiseau", "chilli-red, chilli-green",
-    piece=("0.5", "2", "from memory"), notes=[HOT.format("50 000 to 100 000") + NO_PH])
+    piece=("0.5", "2", "from memory"), pungency=("50000", "100000", SCOVILLE),
+    notes=[HOT + NO_PH])
 
 ingredient(
     "vegetables", "Scotch bonnet", "pepper family, fresh spice",
     "Scotch bonnets, Scotch bonnet chilli, Scotch bonnet chillies, habanero, habaneros, habanero "
     "chilli, habanero chillies", "chilli-red, chilli-green", piece=("5", "12", "from memory"),
-    notes=[HOT.format("100 000 to 350 000") + NO_PH])
+    pungency=("100000", "350000", SCOVILLE), notes=[HOT + NO_PH])
 
 ingredient(
     "vegetables", "tomatillo", "fruit vegetable",
