@@ -84,6 +84,7 @@ class Maker {
     if (judged->unmet.empty()) {
       note_met(*judged);
       fruit_ = judged->fruit;
+      met_ = judged->standard;
       return;
     }
     auto& found = diagnostics_.report(
@@ -105,7 +106,7 @@ class Maker {
 
   void note_met(const Judgement& judged) {
     std::string text = fmt::format(
-        "The name `{}`: what the standard of {} asks of fruit and solids is met by "
+        "The name `{}`: what the standard ({}) asks of fruit and solids is met by "
         "calculation, at the unfavourable end; nothing of it was measured.",
         judged.name, label_.law->name);
     for (const std::string& note : judged.standard->notes) text += " " + note;
@@ -207,8 +208,9 @@ class Maker {
   void add_blanks() {
     blank("date made", "it belongs to the lot mark");
     add_best_before();
-    if (plan_.afternoon.liquor) {
-      blank("drained weight", "what is left of a jar when its liquor has run off");
+    if (may_drain()) {
+      blank("drained weight",
+            "of pieces in a liquor, when it has run off; what is thick all through has none");
     }
     if (!label_.not_stated.empty()) {
       blank("allergens of " + joined(label_.not_stated),
@@ -228,8 +230,22 @@ class Maker {
       return;
     }
     for (const language::Asked& each : language::asked()) {
-      if (each.law == label_.law->name) blank(std::string(each.what), std::string(each.why));
+      const bool of_this =
+          each.standard.empty() || (met_ != nullptr && met_->name == each.standard);
+      if (each.law == label_.law->name && of_this) {
+        blank(std::string(each.what), std::string(each.why));
+      }
     }
+  }
+
+  // What is boiled down has no liquor.
+  bool may_drain() const {
+    if (plan_.afternoon.liquor) return true;
+    const auto& stages = framework_.method.stages;
+    return !stages.empty() && std::none_of(stages.begin(), stages.end(), [](const auto& stage) {
+      return std::any_of(stage.steps.begin(), stage.steps.end(),
+                         [](const auto& step) { return step.kind == language::StepKind::reduce; });
+    });
   }
 
   // The author's months are no month of this batch before what must be measured was measured.
@@ -259,7 +275,8 @@ class Maker {
   Range<FinishedMass> finished_;
   Diagnostics& diagnostics_;
   std::vector<Used> used_;
-  Mass fruit_;  // what the standard of a reserved name counts
+  const language::Standard* met_ = nullptr;  // the one whose reserved name the food may bear
+  Mass fruit_;                               // what the standard of a reserved name counts
   Label label_;
 };
 

@@ -99,6 +99,31 @@ Share least_for(const Product& product, const Limit& limit, const Law& law,
   return counted.empty() ? general : most;
 }
 
+bool is_named(const language::Ingredient& ingredient, std::string_view name) {
+  return ingredient.name == name ||
+         std::find(ingredient.also.begin(), ingredient.also.end(), name) != ingredient.also.end();
+}
+
+// Fruits of which the standard takes one alone.
+std::vector<std::string> misses_of_mixing(const Product& product, const Standard& standard,
+                                          const std::vector<Used>& counted) {
+  std::vector<std::string> misses;
+  if (counted.size() < 2) return misses;
+  for (const Used& each : counted) {
+    const language::Ingredient& ingredient = product.program[each.ingredient];
+    for (const language::UnmixedFruit& row : language::unmixed_fruits()) {
+      const bool kind = is_named(ingredient, row.fruit) ||
+                        ingredient.name.ends_with(" " + std::string(row.fruit)) ||
+                        language::is_of_class(product.program, each.ingredient, row.fruit);
+      if (row.standard == standard.name && kind) {
+        misses.push_back(fmt::format("{} may not be mixed with other fruit", ingredient.name));
+        break;
+      }
+    }
+  }
+  return misses;
+}
+
 std::optional<std::string> miss_of(const Product& product, const Law& law, const Standard& standard,
                                    const Limit& limit) {
   const std::string what =
@@ -141,10 +166,8 @@ Share least_of(const language::Program& program, const std::vector<Used>& counte
     science::FruitMinimum fruit{kilograms(each.weight), general};
     const language::Ingredient& ingredient = program[each.ingredient];
     for (const language::LeastFruit& row : language::least_fruits()) {
-      const bool named = ingredient.name == row.fruit ||
-                         std::find(ingredient.also.begin(), ingredient.also.end(), row.fruit) !=
-                             ingredient.also.end();
-      if (named && row.law == law && row.standard == standard) fruit.minimum = row.least;
+      if (is_named(ingredient, row.fruit) && row.law == law && row.standard == standard)
+        fruit.minimum = row.least;
     }
     fruits.push_back(fruit);
   }
@@ -174,7 +197,9 @@ std::optional<Judgement> judge_name(const Product& product, const std::string& t
   if (chosen == nullptr || found->standard == nullptr) return found;
   for (const Limit& limit : chosen->limits) {
     if (!limit.property && limit.has_low) {
-      for (const Used& each : counted_for(product, limit)) found->fruit += each.weight;
+      const auto counted = counted_for(product, limit);
+      for (const Used& each : counted) found->fruit += each.weight;
+      found->unmet = misses_of_mixing(product, *chosen, counted);
     }
     if (auto miss = miss_of(product, law, *chosen, limit)) found->unmet.push_back(*miss);
   }

@@ -33,6 +33,7 @@ constexpr double per_kilogram = 1e-3;  // of grams
 #define MASLIN_LAW(...)
 #define MASLIN_ALLERGEN(...)
 #define MASLIN_LEAST_FRUIT(...)
+#define MASLIN_UNMIXED(...)
 #define MASLIN_RESERVED(...)
 #define MASLIN_ASKED(...)
 #define MASLIN_COMPOUND(...)
@@ -40,8 +41,8 @@ constexpr double per_kilogram = 1e-3;  // of grams
 const std::vector<Law>& laws() {
   static const std::vector<Law> all = {
 #undef MASLIN_LAW
-#define MASLIN_LAW(name, water, quantities, table, sulphites, source) \
-  {name, percent(water), quantities, table, Share((sulphites)*per_million), source},
+#define MASLIN_LAW(name, water, quantities, table, ounces, sulphites, source) \
+  {name, percent(water), quantities, table, ounces, Share((sulphites)*per_million), source},
 #include "language/laws.def"
 #undef MASLIN_LAW
 #define MASLIN_LAW(...)
@@ -72,6 +73,17 @@ const std::vector<LeastFruit>& least_fruits() {
   return all;
 }
 
+const std::vector<UnmixedFruit>& unmixed_fruits() {
+  static const std::vector<UnmixedFruit> all = {
+#undef MASLIN_UNMIXED
+#define MASLIN_UNMIXED(standard, fruit, source) {standard, fruit},
+#include "language/laws.def"
+#undef MASLIN_UNMIXED
+#define MASLIN_UNMIXED(...)
+  };
+  return all;
+}
+
 const std::vector<ReservedName>& reserved_names() {
   static const std::vector<ReservedName> all = {
 #undef MASLIN_RESERVED
@@ -86,7 +98,7 @@ const std::vector<ReservedName>& reserved_names() {
 const std::vector<Asked>& asked() {
   static const std::vector<Asked> all = {
 #undef MASLIN_ASKED
-#define MASLIN_ASKED(law, what, why) {law, what, why},
+#define MASLIN_ASKED(law, standard, what, why) {law, standard, what, why},
 #include "language/laws.def"
 #undef MASLIN_ASKED
 #define MASLIN_ASKED(...)
@@ -106,6 +118,7 @@ bool is_compound(std::string_view ingredient) {
 #undef MASLIN_LAW
 #undef MASLIN_ALLERGEN
 #undef MASLIN_LEAST_FRUIT
+#undef MASLIN_UNMIXED
 #undef MASLIN_RESERVED
 #undef MASLIN_ASKED
 

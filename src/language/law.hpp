@@ -25,6 +25,12 @@ struct LeastFruit {
   Share least;  // of the finished product
 };
 
+// A fruit that may not stand beside others in what bears a European reserved name.
+struct UnmixedFruit {
+  std::string_view standard;
+  std::string_view fruit;
+};
+
 struct ReservedName {
   std::string_view law;
   std::string_view name;
@@ -33,6 +39,7 @@ struct ReservedName {
 
 struct Asked {
   std::string_view law;
+  std::string_view standard;  // the one whose name the food bears; empty: asked of every food
   std::string_view what;
   std::string_view why;
 };
@@ -42,6 +49,7 @@ struct Law {
   Share water_ignored;           // added water is not listed up to this, of the finished product
   bool says_quantities = false;  // of ingredients that the name of the food names
   bool table_per_100_g = false;  // nutrition
+  bool says_ounces = false;      // net weight, beside grams
   Share sulphites;               // declared above this, as sulphur dioxide
   std::string_view source;
 };
@@ -60,6 +68,7 @@ bool is_known_allergen(std::string_view stated);
 bool asks_for(const Law* law, const AllergenKind& kind);
 
 const std::vector<LeastFruit>& least_fruits();
+const std::vector<UnmixedFruit>& unmixed_fruits();
 const std::vector<ReservedName>& reserved_names();
 const std::vector<Asked>& asked();
 bool is_compound(std::string_view ingredient);

@@ -11,6 +11,8 @@
 #include "plan/weights.hpp"
 #include "report/documentation.hpp"
 #include "report/keeping.hpp"
+#include "report/steps.hpp"
+#include "report/words.hpp"
 
 namespace maslin::report {
 namespace {
@@ -32,6 +34,17 @@ std::string joined(const std::vector<std::string>& list) {
 std::string bounds_text(const Bounds& bounds, int places) {
   if (bounds.is_exact()) return bounds.low.to_decimal(places);
   return bounds.low.to_decimal(places) + " .. " + bounds.high.to_decimal(places);
+}
+
+// As written, with one blank where several or a line end were.
+std::string on_one_line(std::string_view text) {
+  std::string result;
+  for (const char c : text) {
+    const bool blank = c == ' ' || c == '\t' || c == '\n' || c == '\r';
+    if (!blank) result += c;
+    if (blank && !result.empty() && result.back() != ' ') result += ' ';
+  }
+  return result;
 }
 
 class Explainer {
@@ -271,6 +284,14 @@ class Explainer {
   void framework(const Framework& found) {
     line("{}: a framework ({})", found.name, place(found.span));
     documentation(found.span);
+    if (!found.title.empty()) row("title", found.title);
+    if (!found.version.is_zero()) row("version", found.version.to_decimal(3));
+    row("how it is known", status_text(found, found.status == language::Status::tested));
+    if (found.refines.valid()) row("refines", program_[found.refines].name);
+    for (const language::RouteClaim& claim : found.routes) {
+      row("claims", "route " + program_[claim.route].name +
+                        (claim.product.empty() ? "" : ", process for " + claim.product));
+    }
     line("  produce:");
     for (const language::ProduceShare& share : found.shares) {
       row("  " + share.target.name, plan::range_text(share.range));
@@ -279,10 +300,43 @@ class Explainer {
     for (const language::Addition& addition : found.additions) {
       row("  " + addition.target.name, std::string(sources_.text(addition.range_span)));
     }
+    if (!found.substitutions.empty()) line("  may stand in:");
+    for (const language::Substitution& each : found.substitutions) {
+      line("    {}", on_one_line(sources_.text(each.span)));
+    }
     if (!found.limits.empty()) line("  limits:");
-    for (const language::Limit& limit : found.limits) line("    {}", sources_.text(limit.span));
+    for (const language::Limit& limit : found.limits)
+      line("    {}", on_one_line(sources_.text(limit.span)));
+    method(found.method);
+    if (!found.variants.empty()) line("  to taste:");
+    for (const language::Variant& each : found.variants) {
+      std::string changes;
+      for (const language::Adjustment& change : each.adjustments) {
+        changes += (changes.empty() ? "" : "; ") + std::string(sources_.text(change.span));
+      }
+      row("  " + each.name, changes);
+    }
+    if (const std::string claims = claims_text(found); !claims.empty()) {
+      row("claimed", claims + "; not checked");
+    }
     for (const std::string& note : found.notes) row("note", note);
     for (const std::string& source : found.sources) row("source", source);
+  }
+
+  void method(const language::Method& method) {
+    if (method.is_stated()) line("  method:");
+    for (const language::Stage& stage : method.stages) {
+      std::string steps;
+      for (const language::Step& step : stage.steps) {
+        steps += (steps.empty() ? "" : "; ") + whole_step_text(step);
+      }
+      if (stage.days_before > 0) {
+        steps = fmt::format("{} day{} before: {}", stage.days_before,
+                            stage.days_before == 1 ? "" : "s", steps);
+      }
+      row("  " + stage.name, steps);
+    }
+    if (method.filling) row("  jars", filling_text(*method.filling));
   }
 
   void unit(const language::Unit& found) {

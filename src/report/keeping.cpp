@@ -93,18 +93,7 @@ class KeepingMaker {
   }
 
   void claims_of_the_author() {
-    std::string text;
-    if (framework_.mature) {
-      text = "mature " + duration_text(framework_.mature->low);
-    }
-    if (framework_.best_within) {
-      text += (text.empty() ? "" : ", ") +
-              fmt::format("best within {}", duration_text(framework_.best_within->high));
-    }
-    if (const auto& opened = framework_.once_opened) {
-      text += (text.empty() ? "" : ", ") + std::string("once opened keep cold");
-      if (opened->within) text += ", " + duration_text(opened->within->high);
-    }
+    const std::string text = claims_text(framework_);
     if (text.empty()) return;
     const bool tested = framework_.status == language::Status::tested;
     const bool holds = tested_ && tested_->holds();
@@ -122,6 +111,20 @@ class KeepingMaker {
 };
 
 }  // namespace
+
+std::string claims_text(const language::Framework& framework) {
+  std::string text;
+  if (framework.mature) text = "mature " + duration_text(framework.mature->low);
+  if (framework.best_within) {
+    text += (text.empty() ? "" : ", ") +
+            fmt::format("best within {}", duration_text(framework.best_within->high));
+  }
+  if (const auto& opened = framework.once_opened) {
+    text += (text.empty() ? "" : ", ") + std::string("once opened keep cold");
+    if (opened->within) text += ", " + duration_text(opened->within->high);
+  }
+  return text;
+}
 
 std::string reading_text(const language::ToRead& reading) {
   const bool temperature = reading.dimension == dimensions::temperature;

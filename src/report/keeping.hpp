@@ -11,6 +11,10 @@ namespace maslin::report {
 
 Section keeping_section(const language::Program& program, const plan::Plan& plan);
 
+// "mature 6 weeks, best within 12 months, once opened keep cold, 6 weeks": what the author says.
+// Empty where nothing is said.
+std::string claims_text(const language::Framework& framework);
+
 // "pH at most 4", "filling temperature at least 85 °C", "seal".
 std::string reading_text(const language::ToRead& reading);
 

@@ -3,12 +3,17 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "report/label_sheet.hpp"
 #include "report/markup.hpp"
 #include "report/sheet.hpp"
 
 namespace maslin::report {
 namespace {
+
+// On forty pages or so. A page of more is more than a browser prints at ease.
+constexpr std::size_t most_labels = 300;
 
 Element paragraph(const std::string& text) { return Element("p").say(text); }
 
@@ -41,25 +46,96 @@ Element nutrition_table(const label::Label& label) {
   return Element("table").add(Element("caption").say(nutrition_title(label))).add(body);
 }
 
-// What is stuck on the jars of one boil.
-Element one_label(const label::Label& label, const label::Lots& lots, long boil) {
+// One to cut out: what it is stuck on, and whose lot it is of.
+struct Cut {
+  long boil = 1;
+  std::optional<Mass> net;
+};
+
+// As many as there are jars, or one of each kind.
+std::vector<Cut> cuts_of(const label::Label& label, bool one_of_each) {
+  std::vector<Cut> cuts;
+  for (const label::Lots& lots : label.lots) {
+    for (long boil = lots.first; boil <= lots.last; ++boil) {
+      for (const label::JarContents& jar : lots.jars) {
+        cuts.insert(cuts.end(), one_of_each ? 1 : static_cast<std::size_t>(jar.count),
+                    {boil, jar.net});
+      }
+      if (lots.jars.empty()) cuts.push_back({boil, std::nullopt});
+    }
+  }
+  return cuts;
+}
+
+bool has_table(const label::Label& label) {
+  return (label.law == nullptr || label.law->table_per_100_g) && !label.nutrition.empty();
+}
+
+std::string ingredients_text(const label::Label& label) {
+  std::string text = "Ingredients: ";
+  for (const label::Words& words : ingredient_line(label)) text += words.text;
+  return text;
+}
+
+// Labels in a column of a page, as many as the longest text lets stand there. The letters are as
+// small as the law lets them be, so that it goes by what a line of them holds.
+int rows_of(const label::Label& label) {
+  constexpr double page = 280;  // mm, as the style sheet divides it
+  constexpr double edges = 6;
+  constexpr double line = 3.6;
+  constexpr double title_line = 5.6;
+  constexpr std::size_t signs_of_title = 32;
+  constexpr double table = 40;
+  const std::size_t signs = has_table(label) ? 34 : 62;
+  const auto lines = [](const std::string& text, std::size_t in_a_line) {
+    return static_cast<double>(text.size() / in_a_line + 1);
+  };
+  double height = lines(ingredients_text(label), signs) * line;
+  for (const std::string& each : label.quantities) height += lines(each, signs) * line;
+  for (const std::string& each : keeping_lines(label)) height += lines(each, signs) * line;
+  height += lines("Lot: " + label::lot_mark(label, label.boils), signs) * line + line;
+  if (has_table(label)) height = std::max(height, table);
+  height += edges + lines(label_title(label), signs_of_title) * title_line;
+  for (int rows = 4; rows > 1; --rows) {
+    if (page / rows >= height) return rows;
+  }
+  return 1;
+}
+
+// What is stuck on one jar.
+Element one_label(const label::Label& label, const Cut& cut) {
   Element article("article");
   article.add(Element("h2").say(label_title(label)));
   Element ingredients("p");
   ingredients.say("Ingredients: ");
   add_line(ingredients, ingredient_line(label));
-  article.add(ingredients.say("."));
-  for (const std::string& each : label.quantities) article.add(paragraph(each));
-  for (const std::string& each : net_lines(lots)) article.add(paragraph(each));
-  for (const std::string& each : keeping_lines(label)) article.add(paragraph(each));
-  article.add(paragraph("Lot: " + label::lot_mark(label, boil)));
-  const bool table = label.law == nullptr || label.law->table_per_100_g;
-  if (table && !label.nutrition.empty()) article.add(nutrition_table(label));
+  Element words("div");
+  words.add(ingredients.say("."));
+  for (const std::string& each : label.quantities) words.add(paragraph(each));
+  words.add(Element("p").with("class", "net").say(net_text(label, cut.net)));
+  for (const std::string& each : keeping_lines(label)) words.add(paragraph(each));
+  words.add(paragraph("Lot: " + label::lot_mark(label, cut.boil)));
+  article.add(words);
+  if (has_table(label)) article.add(nutrition_table(label));
   return article;
 }
 
-Element for_the_maker(const label::Label& label) {
+Element pages_of_labels(const label::Label& label, const std::vector<Cut>& cuts) {
+  const int rows = rows_of(label);
+  const auto on_a_page = static_cast<std::size_t>(rows) * 2;
+  Element labels = Element("div").with("class", "labels");
+  for (std::size_t begin = 0; begin < cuts.size(); begin += on_a_page) {
+    Element page = Element("div").with("class", fmt::format("page rows-{}", rows));
+    const std::size_t end = std::min(begin + on_a_page, cuts.size());
+    for (std::size_t i = begin; i < end; ++i) page.add(one_label(label, cuts[i]));
+    labels.add(page);
+  }
+  return labels;
+}
+
+Element for_the_maker(const label::Label& label, const std::string& how_many) {
   Element section = Element("section").with("class", "maker");
+  section.add(paragraph(how_many));
   section.add(Element("h2").say("To fill in"));
   std::vector<std::string> points;
   for (const label::Blank& each : label.blanks) {
@@ -82,14 +158,24 @@ std::string page_of(const std::string& title, const Element& main) {
 
 std::string label_html(const label::Label& label) {
   const std::string title = "Labels: " + label_title(label);
-  Element labels = Element("div").with("class", "labels");
-  for (const label::Lots& lots : label.lots) {
-    for (long boil = lots.first; boil <= lots.last; ++boil) {
-      labels.add(one_label(label, lots, boil));
+  std::vector<Cut> cuts = cuts_of(label, false);
+  std::string how_many = cuts.size() == 1
+                             ? "One label to cut out."
+                             : fmt::format("{} labels to cut out, one for every jar.", cuts.size());
+  if (cuts.size() > most_labels) {
+    how_many = fmt::format(
+        "{} jars are too many to print here: one label of each kind is below. "
+        "The text says how many of each.",
+        cuts.size());
+    cuts = cuts_of(label, true);
+    if (cuts.size() > most_labels) {
+      how_many += fmt::format(" Only the first {} kinds are.", most_labels);
+      cuts.resize(most_labels);
     }
   }
-  return page_of(
-      title, Element("main").add(Element("h1").say(title)).add(labels).add(for_the_maker(label)));
+  Element main("main");
+  main.add(Element("h1").say(title)).add(for_the_maker(label, how_many));
+  return page_of(title, main.add(pages_of_labels(label, cuts)));
 }
 
 std::string card_html(const label::Label& label) {

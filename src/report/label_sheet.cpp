@@ -29,14 +29,25 @@ std::vector<std::string> keeping_lines(const label::Label&) {
           fmt::format("Made by: {}", blank)};
 }
 
-std::vector<std::string> net_lines(const label::Lots& lots) {
-  if (lots.jars.empty()) return {fmt::format("net {} g", blank)};
+std::string net_text(const label::Label& label, const std::optional<Mass>& net) {
+  const bool ounces = label.law != nullptr && label.law->says_ounces;
+  if (!net) return fmt::format("net {0}{1} g", ounces ? blank + std::string(" oz, ") : "", blank);
+  const std::string grams = net->in_base().to_decimal(0) + " g";
+  if (!ounces) return "net " + grams;
+  // Of the avoirdupois ounce, and never overstated.
+  const Rational in_ounces =
+      net->in_base() / Rational(Rational::Wide{28349523125}, Rational::Wide{1000000000});
+  const Rational tenth(Rational::Wide{1}, Rational::Wide{10});
+  return fmt::format("net {} oz ({})", in_ounces.floor_to(tenth).to_decimal(1), grams);
+}
+
+std::vector<std::string> net_lines(const label::Label& label, const label::Lots& lots) {
+  if (lots.jars.empty()) return {net_text(label, std::nullopt)};
   std::vector<std::string> lines;
   for (const label::JarContents& jar : lots.jars) {
-    const std::string net = jar.net ? jar.net->in_base().to_decimal(0) : blank;
-    lines.push_back(fmt::format("{} jar{} of {} ml{}: net {} g", jar.count,
-                                jar.count == 1 ? "" : "s", jar.holds.in_base().to_decimal(0),
-                                jar.net ? "" : ", not full", net));
+    lines.push_back(fmt::format("{} jar{} of {} ml{}: {}", jar.count, jar.count == 1 ? "" : "s",
+                                jar.holds.in_base().to_decimal(0), jar.net ? "" : ", not full",
+                                net_text(label, jar.net)));
   }
   return lines;
 }

@@ -2,6 +2,7 @@
 // The lines of a label and of the card for the stall, in the order in which every output has them.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,8 +17,10 @@ using LabelLine = label::Phrase;
 std::string label_title(const label::Label& label);
 LabelLine ingredient_line(const label::Label& label);
 std::vector<std::string> keeping_lines(const label::Label& label);
+// "net 301 g"; where the law asks it "net 10.6 oz (301 g)"; a blank where it is not known.
+std::string net_text(const label::Label& label, const std::optional<Mass>& net);
 // "6 jars of 282 ml: net 301 g".
-std::vector<std::string> net_lines(const label::Lots& lots);
+std::vector<std::string> net_lines(const label::Label& label, const label::Lots& lots);
 std::string law_line(const label::Label& label);
 std::string nutrition_title(const label::Label& label);
 

@@ -52,8 +52,8 @@ Section lots_section(const label::Label& label) {
   Section section{"Lots", {}, {}, {}, Topic::other};
   for (const label::Lots& lots : label.lots) {
     for (long boil = lots.first; boil <= lots.last; ++boil) {
-      section.points.push_back(
-          fmt::format("{}: {}", label::lot_mark(label, boil), fmt::join(net_lines(lots), "; ")));
+      section.points.push_back(fmt::format("{}: {}", label::lot_mark(label, boil),
+                                           fmt::join(net_lines(label, lots), "; ")));
     }
   }
   return section;

@@ -138,7 +138,8 @@ class MethodSections {
         step_rows(i, j, title, part.table);
       }
     }
-    if (method_.filling) part.table.rows.push_back({"jars", filling_text(), "", ""});
+    if (method_.filling)
+      part.table.rows.push_back({"jars", filling_text(*method_.filling), "", ""});
     for (const auto& stage : method_.stages) {
       for (const auto& step : stage.steps) notes(step, part);
     }
@@ -250,18 +251,6 @@ class MethodSections {
         "Brine as heavy as the vegetables: {} of salt in {} of water, on top of what is weighed "
         "out.",
         weight_text(salt), weight_text((weight - salt).round_to(1)));
-  }
-
-  std::string filling_text() const {
-    const language::Filling& filling = *method_.filling;
-    std::string text = filling.hot ? "fill hot" : "fill";
-    if (filling.heat) {
-      text += fmt::format(", at {} °C or more", filling.heat->in_base().to_decimal(1));
-    }
-    if (filling.headspace) {
-      text += fmt::format(", {} mm below the rim", filling.headspace->in_base().to_decimal(1));
-    }
-    return text + (filling.hot ? "; lids on at once" : "");
   }
 
   // ---- When to stop -----------------------------------------------------------------------------

@@ -157,6 +157,22 @@ std::string step_text(const Step& step) {
                      step.heat ? " at " + heat_text(*step.heat) : "", until_text(step));
 }
 
+std::string whole_step_text(const Step& step) {
+  const bool named = step.kind == StepKind::add || step.kind == StepKind::pack;
+  return step_text(step) + (named ? " " + parts_text(step.parts) : "");
+}
+
+std::string filling_text(const language::Filling& filling) {
+  std::string text = filling.hot ? "fill hot" : "fill";
+  if (filling.heat) {
+    text += fmt::format(", at {} °C or more", filling.heat->in_base().to_decimal(1));
+  }
+  if (filling.headspace) {
+    text += fmt::format(", {} mm below the rim", filling.headspace->in_base().to_decimal(1));
+  }
+  return text + (filling.hot ? "; lids on at once" : "");
+}
+
 std::string dealt_text(const plan::Boils& boils, const plan::BoilItem& item, plan::Tool tool) {
   const auto amount = [&](const Rational& value) -> std::string {
     const Rational grams = value * item.grams_per_unit;

@@ -11,6 +11,10 @@ namespace maslin::report {
 
 // "simmer 25 min, covered, until a skewer slides in".
 std::string step_text(const language::Step& step);
+// The same with the names of all that goes in: "add onion, 1/2 of vinegar and all spice".
+std::string whole_step_text(const language::Step& step);
+// "fill hot, at 85 °C or more, 13 mm below the rim; lids on at once".
+std::string filling_text(const language::Filling& filling);
 // What goes in: "432 g", "2 pieces", "1 tbsp"; "3 × 435 g, 4 × 430 g" where the first three boils
 // get a step more than the other four.
 std::string dealt_text(const plan::Boils& boils, const plan::BoilItem& item, plan::Tool tool);

@@ -91,10 +91,26 @@ FoundSlip price_without_at(const Stuck& stuck) {
   return std::nullopt;
 }
 
+// `jars 24 of 282 ml; 12 of 470 ml`, or the second size on a line of its own.
+FoundSlip jars_of_another_size(const Stuck& stuck) {
+  if (!stuck.is_in("kitchen_block") || !stuck.is_number(0) || stuck.text(1) != "of") {
+    return std::nullopt;
+  }
+  const std::uint32_t begin = stuck.span(0, 0).begin;
+  const std::size_t end = stuck.tree.text.find_last_not_of(" \t\r\n;", begin - 1);
+  if (end == std::string_view::npos) return std::nullopt;
+  auto found = slip(Code::unexpected, stuck.span(0, stuck.tokens.size() - 1),
+                    "jars of several sizes stand in one statement, with commas between");
+  found.with_fix(
+      plainly_meant("write a comma before it",
+                    {{{stuck.tree.file, static_cast<std::uint32_t>(end + 1), begin}, ", "}}));
+  return found;
+}
+
 }  // namespace
 
 FoundSlip slip_of_lines(const Stuck& stuck) {
-  return first_of({in_brackets, price_without_at, another_begins}, stuck);
+  return first_of({in_brackets, jars_of_another_size, price_without_at, another_begins}, stuck);
 }
 
 }  // namespace maslin::syntax

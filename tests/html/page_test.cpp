@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <regex>
@@ -44,12 +45,54 @@ std::vector<Example> examples() {
   return result;
 }
 
-std::string printed_as(const Folder& folder, const Example& example, const std::string& form) {
+std::string printed_as(const Folder& folder, const Example& example, const std::string& form,
+                       const std::string& command = "plan") {
   std::vector<std::string> words = example.words;
+  words.front() = command;
   words.insert(words.end(), {"--to", form});
   const Ran ran = folder.maslin(words);
   EXPECT_EQ(ran.exit, 0) << example.name << ": " << ran.err;
   return ran.out;
+}
+
+// A plan whose every name tries to break out, as far as a text may: what is no plain text is told
+// before there is a plan.
+std::string hostile_text() {
+  const std::string name =
+      "]]></title></style></svg><script>alert(1)</script><img src=x onerror=y> & ' {{1}} -->";
+  return "framework \"" + name + R"(" {
+  title ")" +
+         name + R"("
+  produce      { onion 15 .. 25 %; fruit 50 .. 100 % }
+  per kilogram { vinegar 450 ml; sugar 250 .. 300 g }
+  limits       { soluble solids 30 .. 45 % }
+}
+basket ")" +
+         name + R"(" { apple 2.5 kg gross, from ")" + name + R"("; onion 800 g prepared }
+)";
+}
+
+// Labels and the card for the stall, and of names that try to break out. Of every example in the
+// whole run; else of a chutney, a jam and what is packed in liquor.
+std::vector<std::string> write_labels(const Folder& folder) {
+  std::vector<std::string> names;
+  const auto write = [&](const Example& example) {
+    Example card = example;
+    card.words.emplace_back("--card");
+    for (const auto& [kind, each] : {std::pair("label_", example), std::pair("card_", card)}) {
+      names.push_back(kind + example.name);
+      folder.write(names.back() + ".html", printed_as(folder, each, "html", "label"));
+    }
+  };
+  for (const Example& example : examples()) {
+    const bool usual = example.name == "a_village_chutney" || example.name == "fruit_jam" ||
+                       example.name == "beetroot_in_vinegar";
+    if (usual || std::getenv("MASLIN_FULL") != nullptr) write(example);
+  }
+  EXPECT_GE(names.size(), 6U);
+  folder.write("hostile.maslin", hostile_text());
+  write({"hostile", {"label", "hostile.maslin"}});
+  return names;
 }
 
 // What a reader of the page reads, blanks made alike.
@@ -88,23 +131,6 @@ const std::string hostile =
     "]]></title></style></svg><script>alert(1)</script><img src=x onerror=y> & \\\" ' {{1}} --> "
     "\x1b[31m \xe2\x80\xae \xef\xbf\xbe \xff end";
 
-// A plan whose every name tries to break out, as far as a text may: what is no plain text is told
-// before there is a plan.
-std::string hostile_text() {
-  const std::string name =
-      "]]></title></style></svg><script>alert(1)</script><img src=x onerror=y> & ' {{1}} -->";
-  return "framework \"" + name + R"(" {
-  title ")" +
-         name + R"("
-  produce      { onion 15 .. 25 %; fruit 50 .. 100 % }
-  per kilogram { vinegar 450 ml; sugar 250 .. 300 g }
-  limits       { soluble solids 30 .. 45 % }
-}
-basket ")" +
-         name + R"(" { apple 2.5 kg gross, from ")" + name + R"("; onion 800 g prepared }
-)";
-}
-
 report::Sheet hostile_sheet() {
   report::Sheet sheet;
   sheet.title = hostile;
@@ -141,6 +167,7 @@ TEST(Page, IsValidAccessibleAndOneSideLongInEveryForm) {
   }
   folder.write("drawings.html", report::to_html(sheet_with_all_drawings()));
   folder.write("hostile.html", report::to_html(hostile_sheet()));
+  write_labels(folder);
   const auto modules = install_checkers(folder);
   const Ran checked = folder.run("node", {(source_folder / "tests/html/check.js").string(),
                                           modules.string(), folder.path().string()});
@@ -161,6 +188,28 @@ TEST(Page, IsPrintedOnOneSideOfA4) {
     print_pdf(folder, name);
     EXPECT_EQ(pdf_info(folder, name, "Pages"), "1") << name;
     EXPECT_NE(pdf_info(folder, name, "Page size").find("(A4)"), std::string::npos) << name;
+  }
+}
+
+// What there is to fill in, and then the labels: as many as there are jars, on whole pages.
+TEST(Page, LabelsAreCutFromWholePages) {
+  const Folder folder;
+  for (const std::string& name : write_labels(folder)) {
+    std::ostringstream text;
+    text << std::ifstream(folder.path() / (name + ".html")).rdbuf();
+    const std::string page = text.str();
+    const auto count = [&](const std::string& what) {
+      const std::regex sign(what);
+      return std::distance(std::sregex_iterator(page.begin(), page.end(), sign), {});
+    };
+    print_pdf(folder, name);
+    EXPECT_EQ(pdf_info(folder, name, "Pages"), std::to_string(1 + count("class=\"page"))) << name;
+    EXPECT_NE(pdf_info(folder, name, "Page size").find("(A4)"), std::string::npos) << name;
+    if (name.rfind("label_", 0) != 0) continue;
+    const auto labels = count("<article>");
+    std::smatch said;
+    ASSERT_TRUE(std::regex_search(page, said, std::regex("([0-9]+) labels|One label"))) << name;
+    EXPECT_EQ(labels, said[1].matched ? std::stol(said[1]) : 1) << name;
   }
 }
 
@@ -234,6 +283,22 @@ TEST(Page, HostileTextsReachItHarmless) {
     EXPECT_EQ(page.find('\x1b'), std::string::npos);
     EXPECT_EQ(page.find('\xff'), std::string::npos);
     EXPECT_EQ(page.find("\xe2\x80\xae"), std::string::npos);
+  }
+}
+
+TEST(Page, HostileTextsReachLabelsAndCardsHarmless) {
+  const Folder folder;
+  folder.write("hostile.maslin", hostile_text());
+  for (const char* card : {"", "--card"}) {
+    std::vector<std::string> words = {"label", "hostile.maslin", "--to", "html"};
+    if (*card != '\0') words.emplace_back(card);
+    const Ran ran = folder.maslin(words);
+    ASSERT_EQ(ran.exit, 0) << ran.err;
+    EXPECT_EQ(ran.out.find("<script"), std::string::npos);
+    EXPECT_EQ(ran.out.find("<img"), std::string::npos);
+    EXPECT_EQ(ran.out.find("</title>"), ran.out.rfind("</title>"));
+    EXPECT_EQ(ran.out.find("</style>"), ran.out.rfind("</style>"));
+    EXPECT_NE(ran.out.find("&lt;script&gt;"), std::string::npos);
   }
 }
 

@@ -62,7 +62,7 @@ ingredient(
 # ---- Roots --------------------------------------------------------------------------------------
 
 ingredient(
-    "roots", "carrot", "root", "carrots, carotte, carottes, Möhre, Möhren, Karotte, zanahoria",
+    "roots", "carrot", "root, jam fruit", "carrots, carotte, carottes, Möhre, Möhren, Karotte, zanahoria",
     "carrot", pH=["Carrots"], acids_from_table=False, piece="11124:medium",
     notes=["Ciqual's acids (0.014 g) are not believed; no acids are given."])
 
@@ -105,7 +105,7 @@ ingredient(
     notes=["Most of its carbohydrate is inulin, which is neither starch nor sugar here."])
 
 ingredient(
-    "roots", "sweet potato", "root",
+    "roots", "sweet potato", "root, jam fruit",
     "sweet potatoes, kumara, kumaras, patate douce, patates douces, Süßkartoffel, Süßkartoffeln, "
     "batata, boniato", "sweet-potato", pH=[("5.3", "5.6", OTHER_LIST)],
     piece="11507:sweetpotato")

@@ -30,7 +30,7 @@ ingredient(
     piece=("2", "4", "from memory"), notes=["Composition of ground cinnamon."])
 
 ingredient(
-    "spices", "fresh ginger", "fresh spice",
+    "spices", "fresh ginger", "fresh spice, jam fruit",
     "ginger root, root ginger, gingembre frais, frischer Ingwer, jengibre fresco", "ginger-root",
     pH=[("5.6", "5.9", FDA_MEMORY)], density="ginger-root:tsp",
     notes=["Sources differ by 12 g of water."])

@@ -27,7 +27,7 @@ ingredient(
     notes=[TRACE_ACIDS, BITTER])
 
 ingredient(
-    "squashes", "cucumber", "fruit vegetable",
+    "squashes", "cucumber", "fruit vegetable, jam fruit",
     "cucumbers, concombre, concombres, Gurke, Gurken, pepino",
     "cucumber, cucumber-peeled", pH=["Cucumbers"], acid=("organic acids", "0.19", "0.26"),
     sources=[IFCT], piece="11205:cucumber",

@@ -36,7 +36,7 @@ ingredient(
     notes=["A piece is a large one. Heat differs by kind a thousandfold: name the kind. " + NO_PH])
 
 ingredient(
-    "vegetables", "tomato", "fruit vegetable",
+    "vegetables", "tomato", "fruit vegetable, jam fruit",
     "tomatoes, red tomato, red tomatoes, ripe tomato, ripe tomatoes, tomate, tomates, Tomaten",
     "tomato-red", pH=[("4", "4.6", AHEA), ("4.3", "4.9", FDA_MEMORY)],
     acid=("citric acid", "0.3", "0.39"), sources=[IFCT], piece="11529:medium whole",
@@ -44,7 +44,7 @@ ingredient(
            "pH reaches above the law's line: it counts as low acid."])
 
 ingredient(
-    "vegetables", "green tomato", "fruit vegetable",
+    "vegetables", "green tomato", "fruit vegetable, jam fruit",
     "green tomatoes, unripe tomato, unripe tomatoes, tomate verte, grüne Tomate, grüne Tomaten",
     "tomato-green", acid=("citric acid", "0.15", "0.15"), sources=[IFCT], piece="11527:medium",
     raw=("unpleasant",), notes=[NO_PH])
@@ -166,7 +166,7 @@ ingredient(
     notes=["One published pH for a thing that ripens: measure."])
 
 ingredient(
-    "vegetables", "cherry tomato", "fruit vegetable",
+    "vegetables", "cherry tomato", "fruit vegetable, jam fruit",
     "cherry tomatoes, cocktail tomato, cocktail tomatoes, tomate cerise, tomates cerises, "
     "Kirschtomate, Kirschtomaten", "tomato-cherry",
     pH=[("4", "4.6", AHEA + ", tomatoes"), ("4.3", "4.9", FDA_MEMORY + ", tomatoes")],
