@@ -68,9 +68,11 @@ class Cautions {
   }
 
   void of_produce() {
-    if (any_of_class(program_, ids_, "squash")) {
+    if (any_of_class(program_, ids_, "gourd family")) {
       add("Taste a raw sliver of each squash, marrow or cucumber; if it is bitter, discard the "
           "whole fruit.");
+    }
+    if (any_of_class(program_, ids_, "squash")) {
       add("Some authorities oppose keeping squash and pumpkin on a shelf in any form.");
     }
     const auto sweet = science::pungency_of(science::Pod::sweet).high.in_unit();
@@ -103,7 +105,8 @@ class Cautions {
   void of_what_is_made() {
     add("Clostridium botulinum can grow without air above pH 4.6 (4.5 in British guidance) and "
         "gives no sign; this sheet does not show that the batch is below that. Measure the pH of a "
-        "blended sample after 24 h.");
+        "blended sample " +
+        std::string(ferments(framework_.method) ? "once it is sour." : "after 24 h."));
     add("Bulging lid, spurting, mould or an odd smell: discard it unopened, do not taste.");
     add("For keeping on a shelf follow a tested method of your food-safety authority; ask it "
         "before you sell or give away.");

@@ -46,8 +46,10 @@ class Page {
     add_part(main, "margin", Place::margin);
     add_figures(main);
     add_part(main, "small", Place::small_print);
+    std::string classes(layout_.type);
+    if (layout_.two_sides) classes += " two-sides";
     return html_page(shortened(title), style_sheet("sheet.css"),
-                     Element("body").with("class", layout_.type).add(main));
+                     Element("body").with("class", classes).add(main));
   }
 
  private:
@@ -101,7 +103,7 @@ class Page {
 
   void add_figures(Element& main) const {
     if (!sheet_.depth && !sheet_.jars) return;
-    Element part = Element("div").with("class", "figures");
+    Element part = Element("div").with("class", layout_.figures_apart ? "figures apart" : "figures");
     if (sheet_.jars) part.add(figure(jar_row(*sheet_.jars, "jars"), "The jars to fill"));
     if (sheet_.depth) add_depth(part);
     main.add(part);

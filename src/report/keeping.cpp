@@ -41,9 +41,10 @@ class KeepingMaker {
     text += route.floors.empty()
                 ? ". It has no floor that can be worked out."
                 : ". By the tables its floors are met; the margins stand under the limits.";
-    text += language::ferments(framework_.method) ? " Once it has fermented, hold it cold"
-                                                  : " Hold it cold";
-    text += " until every reading is in, for each boil, and a person has put their name to it.";
+    text += language::ferments(framework_.method)
+                ? " Once it has fermented, hold it cold until every reading is in"
+                : " Hold it cold until every reading is in, for each boil";
+    text += ", and a person has put their name to it.";
     section_.paragraphs.push_back(std::move(text));
     std::string readings;
     for (const language::ToRead& reading : route.readings) {

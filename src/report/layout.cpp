@@ -36,21 +36,24 @@ constexpr std::array<TypeScale, 5> scales = {{{"large", 12.5, 11.5, 10, 9},
                                               {"closest", 10, 8.2, 7.2, 6}}};
 
 constexpr double page_height = 285;
-constexpr double kept_free = 4;  // what an estimate may be wrong by
+constexpr double kept_free = 8;  // what an estimate may be wrong by
 constexpr double wide_column = 123;
 constexpr double narrow_column = 66;
 constexpr double foot_column = 61;
 constexpr int foot_columns = 3;
 constexpr double header_height = 11;
-constexpr double figures_height = 26;
+constexpr double figures_height = 25;
 constexpr double method_column = 94;
 constexpr int method_columns = 2;
 constexpr double boiling_height = 31;
+constexpr double boiling_height_closest = 25;
 
 constexpr double millimetres_a_point = 0.3528;
-constexpr double letter_width = 0.48;  // of the size, on an average
+constexpr double infinite_width = 1e9;
+constexpr double letter_width = 0.47;  // of the size, on an average
 constexpr double line_height = 1.16;
-constexpr double weight_line_height = 1.3;
+constexpr double line_height_of_small_print = 1.05;
+constexpr double weight_line_height = 1.26;
 
 double width_at(Place place) {
   if (place == Place::method) return method_column;
@@ -94,7 +97,7 @@ class Estimate {
       for (std::size_t i = 0; i < 3; ++i) letters += letters_of(row[i]) + 1;
     }
     lines += std::ceil(lines_of(letters));
-    double height = lines * (size * weight_line_height + 0.3);
+    double height = lines * size * weight_line_height;
     for (const std::string& each : section.points) height += text(each, Place::checks);
     return size * 1.2 + 1.6 + (height + size) / method_columns;
   }
@@ -102,25 +105,29 @@ class Estimate {
  private:
   double of(const Section& section, Place place) const {
     const double size = type_.size_at(place) * millimetres_a_point;
-    double height = size * (place == Place::small_print ? 1.3 : 1.2) + 1.6;
+    double height = place == Place::small_print ? size * 1.15 + 0.9 : size * 1.2 + 1.3;
     for (const std::string& each : section.paragraphs) height += text(each, place);
     for (std::size_t i = 0; i < section.points.size(); ++i) {
       const bool brief = i + 1 == section.points.size() && !section.last_in_brief.empty();
       height += text(brief ? section.last_in_brief : section.points[i], place);
     }
     if (!section.table.rows.empty()) height += table(section.table, place);
-    if (section.topic == boiling_topic(sheet_) && sheet_.boiling_down) height += boiling_height;
+    if (section.topic == boiling_topic(sheet_) && sheet_.boiling_down) {
+      height += type_.name == "closest" ? boiling_height_closest : boiling_height;
+    }
     return height;
   }
 
   double lines_of(std::size_t letters) const {
-    constexpr double letter_width_with_bold = 0.53;
+    constexpr double letter_width_with_bold = 0.5;
     return static_cast<double>(letters) * type_.work * millimetres_a_point *
            letter_width_with_bold / method_column;
   }
 
   double line(Place place) const {
-    return type_.size_at(place) * millimetres_a_point * line_height;
+    const bool small = place == Place::small_print;
+    return type_.size_at(place) * millimetres_a_point *
+           (small ? line_height_of_small_print : line_height);
   }
 
   double text(std::string_view text, Place place) const {
@@ -129,21 +136,50 @@ class Estimate {
     return std::ceil(static_cast<double>(letters_of(text)) * letter / width) * line(place) + 0.3;
   }
 
-  // A row is as high as what it says in all takes in its width, and that is seldom more than two
-  // lines; a weight is set larger.
+  // Where columns are wider than there is room, the widest are broken, and no more than is needed.
   double table(const Table& table, Place place) const {
-    const double letter = type_.size_at(place) * millimetres_a_point * letter_width;
-    const double between = place == Place::small_print ? 0.1 : 0.9;
+    const std::vector<double> widths = widths_of(table, place);
+    const double widest = widest_unbroken(widths, width_at(place));
+    const double between = place == Place::small_print ? 0.2 : 0.9;
+    const double weight = table.weighed.empty() ? 1 : 1.15;
     double height = table.weighed.empty() ? line(place) : 2 * line(place) * 0.75;
     for (const auto& row : table.rows) {
-      double width = 0;
-      for (const std::string& cell : row)
-        width += static_cast<double>(letters_of(cell)) * letter + 2;
-      const double lines = width > width_at(place) ? 2 : 1;
-      const double weight = table.weighed.empty() ? 1 : 1.15;
-      height += line(place) * std::max(lines, weight) + between;
+      double lines = weight;
+      for (const std::string& cell : row) {
+        lines = std::max(lines, std::ceil(width_of(cell, place) / widest));
+      }
+      height += line(place) * lines + between;
     }
     return height;
+  }
+
+  static double widest_unbroken(std::vector<double> widths, double room) {
+    std::sort(widths.begin(), widths.end());
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+      const double each = room / static_cast<double>(widths.size() - i);
+      if (widths[i] > each) return each;
+      room -= widths[i];
+    }
+    return infinite_width;
+  }
+
+  double width_of(const std::string& cell, Place place) const {
+    constexpr double box = 15;
+    constexpr double padding = 1.5;
+    if (cell == blank) return box;
+    const double smaller = place == Place::work ? 0.85 : 1;
+    const double letter = type_.size_at(place) * millimetres_a_point * letter_width * smaller;
+    return static_cast<double>(letters_of(cell)) * letter + padding;
+  }
+
+  std::vector<double> widths_of(const Table& table, Place place) const {
+    std::vector<double> widths(table.heads.size(), 0);
+    for (const auto& row : table.rows) {
+      for (std::size_t i = 0; i < row.size() && i < widths.size(); ++i) {
+        widths[i] = std::max(widths[i], width_of(row[i], place));
+      }
+    }
+    return widths;
   }
 
   const Sheet& sheet_;
@@ -231,7 +267,9 @@ struct Heights {
     return wide;
   }
   double page() const {
-    return header_height + std::max(wide, narrow) + method + figures + foot / foot_columns + 3;
+    constexpr double measured = 0.95;  // of what is estimated, in a browser; by looking
+    return header_height +
+           measured * (std::max(wide, narrow) + method + figures + foot / foot_columns + 3);
   }
 };
 
@@ -250,17 +288,22 @@ Place put_where_least(const Estimate& estimate, const Section& section, Heights&
   return chosen;
 }
 
-double height_of_figures(const Sheet& sheet) {
-  if (!sheet.jars && !sheet.depth) return 0;
+// The row of jars grows smaller beside the strip, which keeps its size.
+bool figures_apart(const Sheet& sheet) {
   const Length beside_jars(Rational(97));
-  const bool apart = sheet.jars && sheet.depth && beside_jars < sheet.depth->start;
-  return apart ? 2 * figures_height : figures_height;
+  return sheet.jars && sheet.depth && beside_jars < sheet.depth->start;
 }
 
-// On a crowded page the cautions go to the foot, over its whole width.
-Layout layout_with(const Sheet& sheet, const TypeScale& type, bool crowded) {
+double height_of_figures(const Sheet& sheet) {
+  if (!sheet.jars && !sheet.depth) return 0;
+  return figures_apart(sheet) ? 2 * figures_height : figures_height;
+}
+
+// On a crowded page the cautions go to the foot, over its whole width. What the estimate is of may
+// be two sides, drawings and foot on one of their own.
+Layout layout_with(const Sheet& sheet, const TypeScale& type, bool crowded, bool two_sides) {
   const Estimate estimate(sheet, type);
-  Layout layout{type.name, {}, 0, boiling_topic(sheet)};
+  Layout layout{type.name, {}, 0, boiling_topic(sheet), figures_apart(sheet)};
   Heights heights;
   heights.figures = height_of_figures(sheet);
   for (const Section& section : sheet.sections) {
@@ -275,6 +318,8 @@ Layout layout_with(const Sheet& sheet, const TypeScale& type, bool crowded) {
     if (!may_rise(sheet.sections[i].topic, sheet, crowded)) continue;
     layout.places[i] = put_where_least(estimate, sheet.sections[i], heights);
   }
+  layout.two_sides = two_sides;
+  if (two_sides) heights.figures = heights.foot = 0;
   layout.height = heights.page();
   return layout;
 }
@@ -285,7 +330,15 @@ Layout layout_for(const Sheet& sheet) {
   Layout layout;
   for (const bool crowded : {false, true}) {
     for (const TypeScale& type : scales) {
-      layout = layout_with(sheet, type, crowded);
+      layout = layout_with(sheet, type, crowded, false);
+      if (layout.height + kept_free <= page_height) return layout;
+    }
+  }
+  // It may be less than is estimated; what is surely more goes on behind.
+  if (layout.height <= page_height + kept_free) return layout;
+  for (const bool crowded : {false, true}) {
+    for (const TypeScale& type : scales) {
+      layout = layout_with(sheet, type, crowded, true);
       if (layout.height + kept_free <= page_height) return layout;
     }
   }

@@ -24,9 +24,12 @@ struct Layout {
   std::vector<Place> places;            // of the sections of the sheet
   double height = 0;                    // mm, estimated
   Topic boiling = Topic::boiling_down;  // of the section that the curve is drawn in
+  bool two_sides = false;               // one does not hold it: drawings and foot go on the other
+  bool figures_apart = false;           // the jars and the strip find no room side by side
 };
 
-// The largest type that fits the page; where none does, the smallest, and the page goes on behind.
+// The largest type that fits the page; where none does, the largest that fits with the small print
+// on the other side.
 Layout layout_for(const Sheet& sheet);
 
 }  // namespace maslin::report

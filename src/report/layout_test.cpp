@@ -34,6 +34,16 @@ TEST(Layout, TheMoreThereIsTheSmallerTheType) {
   EXPECT_EQ(seen, (std::vector<std::string_view>{"large", "medium", "usual", "close", "closest"}));
 }
 
+TEST(Layout, WhatOneSideDoesNotHoldGoesOnTheOther) {
+  const auto layout = [](std::size_t points) {
+    return layout_for(
+        sheet_of({section_about(Topic::readings, 30), section_about(Topic::assumed, points)}));
+  };
+  EXPECT_FALSE(layout(20).two_sides);
+  EXPECT_TRUE(layout(300).two_sides);
+  EXPECT_NE(layout(300).type, "closest") << "there is room for larger type then";
+}
+
 TEST(Layout, EverySectionHasItsPlace) {
   const Layout layout =
       layout_for(sheet_of({section_about(Topic::produce, 1), section_about(Topic::shares, 1),

@@ -168,7 +168,7 @@ class MethodSections {
 
   // The title stands once, at the first row of the stage.
   void step_rows(std::size_t i, std::size_t j, std::string& title, Table& table) const {
-    const language::Step& step = method_.stages[i].steps[j];
+    const language::Step step = with_names(method_.stages[i].steps[j]);
     const auto row = [&](std::vector<std::string> cells) {
       cells[0] = title;
       title.clear();
@@ -181,6 +181,41 @@ class MethodSections {
       const std::string verb = item.aside ? "for that, " : step_text(step) + " ";
       row(item_row(verb, item));
     }
+  }
+
+  // What a step names, by the names of what is taken for it.
+  language::Step with_names(language::Step step) const {
+    const auto nothing = [&](const language::Part& part) { return taken_for(part).empty(); };
+    if (!std::all_of(step.parts.begin(), step.parts.end(), nothing)) {
+      step.parts.erase(std::remove_if(step.parts.begin(), step.parts.end(), nothing),
+                       step.parts.end());
+    }
+    for (language::Part& part : step.parts) name_taken(part);
+    if (step.in) name_taken(*step.in);
+    return step;
+  }
+
+  std::vector<std::string> taken_for(const language::Part& part) const {
+    std::vector<std::string> names;
+    for (const plan::TakenId& id : plan::all_taken(draft_)) {
+      const language::Slot slot{id.list, plan::taken_of(draft_, id).slot};
+      if (std::find(part.slots.begin(), part.slots.end(), slot) != part.slots.end()) {
+        names.push_back(name(id));
+      }
+    }
+    return names;
+  }
+
+  // More than a few are called as the framework calls them.
+  void name_taken(language::Part& part) const {
+    constexpr std::size_t few = 3;
+    const auto names = taken_for(part);
+    if (names.empty() || names.size() > few) return;
+    part.name = names[0];
+    for (std::size_t i = 1; i < names.size(); ++i) {
+      part.name += (i + 1 == names.size() ? " and " : ", ") + names[i];
+    }
+    part.slots.resize(1);
   }
 
   std::vector<std::string> item_row(const std::string& verb, const plan::BoilItem& item) const {

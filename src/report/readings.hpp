@@ -2,11 +2,14 @@
 // What only the cook can know, as blanks to fill in.
 #pragma once
 
-#include "plan/verify.hpp"
+#include "language/program.hpp"
+#include "plan/make.hpp"
 #include "report/sheet.hpp"
 
 namespace maslin::report {
 
-Section readings_section(const plan::VerifiedPlan& plan);
+// A column for each boil; where they are too many for a page, one for whichever it is. What the
+// routes that are claimed want read stands last, with the name of who answers for it.
+Section readings_section(const language::Program& program, const plan::Plan& plan);
 
 }  // namespace maslin::report

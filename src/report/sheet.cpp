@@ -69,7 +69,7 @@ class SheetMaker {
     assumed();
     not_computed();
     keeping();
-    sheet_.sections.push_back(readings_section(verified_));
+    sheet_.sections.push_back(readings_section(program_, plan_));
     cautions();
     return std::move(sheet_);
   }
@@ -408,6 +408,11 @@ class SheetMaker {
     }
     if (!estimates_.empty()) {
       part.points.push_back(fmt::format("estimates: {}", fmt::join(estimates_, "; ")));
+    }
+    if (kitchen_ == nullptr) {
+      part.points.emplace_back(
+          "no kitchen is given, so that neither pan, time nor jars are worked out; name it beside "
+          "the basket: `kitchen \"mine\" { pan 9 l; jars 24 of 282 ml }`");
     }
     if (tools_.assumed)
       part.points.push_back("scales that weigh to 1 g, since the kitchen names none");

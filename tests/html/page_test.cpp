@@ -40,7 +40,20 @@ std::vector<Example> examples() {
     const std::string name = each.path().stem().string();
     std::string framework = name;
     std::replace(framework.begin(), framework.end(), '_', ' ');
-    result.push_back({name, {"plan", each.path().string(), "--framework", framework}});
+    result.push_back(
+        {name,
+         {"plan", each.path().string(), path("village_hall.maslin"), "--framework", framework}});
+  }
+  return result;
+}
+
+// The baskets without a kitchen: less to print, in larger type.
+std::vector<Example> without_kitchen() {
+  std::vector<Example> result = examples();
+  result.erase(result.begin());
+  for (Example& each : result) {
+    each.name += "_without_kitchen";
+    each.words.erase(each.words.begin() + 2);
   }
   return result;
 }
@@ -179,16 +192,42 @@ TEST(Page, IsPrintedOnOneSideOfA4) {
   const Folder folder;
   std::vector<std::string> names = {"drawings"};
   folder.write("drawings.html", report::to_html(sheet_with_all_drawings()));
-  for (const Example& example : examples()) {
-    folder.write(example.name + ".html", printed_as(folder, example, "html"));
-    names.push_back(example.name);
+  for (const auto& list : {examples(), without_kitchen()}) {
+    for (const Example& example : list) {
+      folder.write(example.name + ".html", printed_as(folder, example, "html"));
+      names.push_back(example.name);
+    }
   }
-  EXPECT_GE(names.size(), 13U);
+  EXPECT_GE(names.size(), 24U);
   for (const std::string& name : names) {
     print_pdf(folder, name);
     EXPECT_EQ(pdf_info(folder, name, "Pages"), "1") << name;
     EXPECT_NE(pdf_info(folder, name, "Page size").find("(A4)"), std::string::npos) << name;
   }
+}
+
+// Fourteen kinds of produce and eight spices: the page is turned, and nothing on it is shrunk.
+TEST(Page, GoesOnBehindRatherThanShrink) {
+  const Folder folder;
+  std::string produce;
+  std::string basket;
+  for (const char* each : {"onion", "apple", "pear", "carrot", "beetroot", "plum", "pumpkin",
+                           "tomato", "celery", "parsnip", "quince", "swede", "leek", "garlic"}) {
+    produce += std::string(each) + " 2 .. 40 %; ";
+    basket += std::string(each) + " 1 kg prepared; ";
+  }
+  folder.write("dense.maslin", "framework dense { produce { " + produce + R"( }
+  per kilogram { vinegar 450 ml; sugar 250 g; salt 10 g; turmeric 2 g; ground ginger 2 g; paprika 1 g
+                 ground allspice 1 g; mustard powder 4 g; ground cumin 1 g; ground coriander 1 g }
+  limits { soluble solids 25 .. 45 %; pH <= 4.5; stability index >= 15 }
+  method { stage all { add all produce, all spice, vinegar, sugar, salt; reduce to soluble solids 35 % } }
+}
+basket { )" + basket + "}\n");
+  const Example dense{
+      "dense", {"plan", "dense.maslin", (source_folder / "examples/village_hall.maslin").string()}};
+  folder.write("dense.html", printed_as(folder, dense, "html"));
+  print_pdf(folder, "dense");
+  EXPECT_EQ(pdf_info(folder, "dense", "Pages"), "2");
 }
 
 // What there is to fill in, and then the labels: as many as there are jars, on whole pages.

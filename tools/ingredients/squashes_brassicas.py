@@ -27,7 +27,7 @@ ingredient(
     notes=[TRACE_ACIDS, BITTER])
 
 ingredient(
-    "squashes", "cucumber", "fruit vegetable, jam fruit",
+    "squashes", "cucumber", "gourd family, jam fruit",
     "cucumbers, concombre, concombres, Gurke, Gurken, pepino",
     "cucumber, cucumber-peeled", pH=["Cucumbers"], acid=("organic acids", "0.19", "0.26"),
     sources=[IFCT], piece="11205:cucumber",
@@ -102,7 +102,7 @@ ingredient(
     notes=["Bitter by kind; a squash or cucumber that is bitter goes on the heap. " + NO_PH])
 
 ingredient(
-    "squashes", "gherkin", "fruit vegetable",
+    "squashes", "gherkin", "gourd family, jam fruit",
     "gherkins, pickling cucumber, pickling cucumbers, cornichon, cornichons, Einlegegurke, "
     "Einlegegurken, Essiggurke, Essiggurken, pepinillo, pepinillos", "gherkin", pH=["Cucumbers"],
     piece=("15", "60", "from memory"),
