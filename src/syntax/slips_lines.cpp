@@ -107,10 +107,25 @@ FoundSlip jars_of_another_size(const Stuck& stuck) {
   return found;
 }
 
+// `route boiling water for pickled beets`
+FoundSlip route_for(const Stuck& stuck) {
+  if (!stuck.is_in("limits_block") || stuck.text(0) != "route" || stuck.text(stuck.at) != "for") {
+    return std::nullopt;
+  }
+  auto found = slip(Code::unexpected, stuck.span(stuck.at, stuck.at),
+                    "what a tested process is for stands behind `process`");
+  found.with_mend("only a recipe of the table, to the letter, may claim its minutes");
+  const Span gap{stuck.tree.file, stuck.tokens[stuck.at - 1].span().end,
+                 stuck.tokens[stuck.at].span().begin};
+  found.with_fix(suggested("write `, process for`", {{gap, ", process "}}));
+  return found;
+}
+
 }  // namespace
 
 FoundSlip slip_of_lines(const Stuck& stuck) {
-  return first_of({in_brackets, jars_of_another_size, price_without_at, another_begins}, stuck);
+  return first_of({in_brackets, route_for, jars_of_another_size, price_without_at, another_begins},
+                  stuck);
 }
 
 }  // namespace maslin::syntax
