@@ -486,6 +486,16 @@ std::vector<std::string> method_assumptions(const language::Program& program,
             : fmt::format("at {} m",
                           (program[id].altitude->in_base() / Rational(1000)).to_decimal(0))));
   }
+  const auto& stages = program[plan.verified.draft().task.framework].method.stages;
+  const bool strained = std::any_of(stages.begin(), stages.end(), [](const auto& stage) {
+    return std::any_of(stage.steps.begin(), stage.steps.end(), [](const auto& step) {
+      return step.kind == StepKind::strain && step.kept.has_value();
+    });
+  });
+  if (strained) {
+    points.emplace_back(
+        "figures of what leaves the pan as if all of it had gone through the strainer");
+  }
   return points;
 }
 

@@ -12,6 +12,7 @@ void check_method(const Program& program, const Framework& framework, Diagnostic
   // Where amounts are missing nothing can be said of when they go in.
   if (diagnostics.error_count() != before) return;
   checks::raw_hazards(program, framework, diagnostics);
+  checks::strained_away(framework, diagnostics);
   checks::dry_stage(program, framework, diagnostics);
   checks::acid_before_soft(program, framework, diagnostics);
   checks::sugar_before_soft(program, framework, diagnostics);

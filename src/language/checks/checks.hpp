@@ -40,6 +40,7 @@ void method_amounts(const Framework& framework, Diagnostics& diagnostics);
 // What makes ill when raw gets its boiling, wherever in the method it goes in.
 void raw_hazards(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // Something wet is in the pan when it is first heated.
+void strained_away(const Framework& framework, Diagnostics& diagnostics);
 void dry_stage(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // Tough produce is cooked before all of the acid is in.
 void acid_before_soft(const Program& program, const Framework& framework, Diagnostics& diagnostics);

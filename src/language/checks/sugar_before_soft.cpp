@@ -39,7 +39,9 @@ const Use* first_sugar(const Program& program, const Framework& framework,
   return nullptr;
 }
 
+// Juice has no skin.
 bool is_fruit(const Program& program, const Target& target) {
+  if (is_all_of(program, target, "liquid")) return false;
   return is_all_of(program, target, "fruit") || is_all_of(program, target, "citrus peel");
 }
 
