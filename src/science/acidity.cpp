@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "science/acidity.hpp"
 
+#include <array>
 #include <cmath>
 
 #include "science/bisection.hpp"
@@ -24,26 +25,43 @@ constexpr AcidConstants table[weak_acid_count] = {
 
 double hydrogen_at(double ph) { return std::pow(10, -ph); }
 
-}  // namespace
+// mol/L of each proton. A pH is found in many steps, and powers are slow.
+using Dissociations = std::array<std::array<double, 3>, weak_acid_count>;
+const Dissociations& dissociations() {
+  static const Dissociations all = [] {
+    Dissociations result{};
+    for (std::size_t i = 0; i < weak_acid_count; ++i) {
+      for (std::size_t j = 0; j < 3; ++j) result[i][j] = std::pow(10, -table[i].pk[j]);
+    }
+    return result;
+  }();
+  return all;
+}
 
-const AcidConstants& constants_of(WeakAcid acid) { return table[index_of(acid)]; }
-
-double mean_charge(const AcidConstants& acid, double ph) {
-  const double hydrogen = hydrogen_at(ph);
+double mean_charge(std::size_t acid, double hydrogen) {
   double weight = 1;
   double weights = 1;
   double charges = 0;
-  for (int i = 0; i < acid.protons; ++i) {
-    weight *= std::pow(10, -acid.pk[i]) / hydrogen;
+  for (int i = 0; i < table[acid].protons; ++i) {
+    weight *= dissociations()[acid][static_cast<std::size_t>(i)] / hydrogen;
     weights += weight;
     charges += (i + 1) * weight;
   }
   return charges / weights;
 }
 
+}  // namespace
+
+const AcidConstants& constants_of(WeakAcid acid) { return table[index_of(acid)]; }
+
+double mean_charge(const AcidConstants& acid, double ph) {
+  return mean_charge(index_of(acid.acid), hydrogen_at(ph));
+}
+
 PerAcid mean_charges(double ph) {
+  const double hydrogen = hydrogen_at(ph);
   PerAcid result{};
-  for (std::size_t i = 0; i < weak_acid_count; ++i) result[i] = mean_charge(table[i], ph);
+  for (std::size_t i = 0; i < weak_acid_count; ++i) result[i] = mean_charge(i, hydrogen);
   return result;
 }
 
