@@ -12,8 +12,4 @@ namespace maslin::report {
 // In the order in which the cook needs them; none where there is nothing to say.
 std::vector<Section> method_sections(const language::Program& program, const plan::Plan& plan);
 
-// What these sections took for granted, for the list of what was assumed.
-std::vector<std::string> method_assumptions(const language::Program& program,
-                                            const plan::Plan& plan);
-
 }  // namespace maslin::report

@@ -16,6 +16,7 @@
 #include "report/draw.hpp"
 #include "report/keeping.hpp"
 #include "report/measure.hpp"
+#include "report/method_assumptions.hpp"
 #include "report/method_sections.hpp"
 #include "report/pectin.hpp"
 #include "report/process.hpp"
