@@ -103,7 +103,8 @@ class Page {
 
   void add_figures(Element& main) const {
     if (!sheet_.depth && !sheet_.jars) return;
-    Element part = Element("div").with("class", layout_.figures_apart ? "figures apart" : "figures");
+    Element part =
+        Element("div").with("class", layout_.figures_apart ? "figures apart" : "figures");
     if (sheet_.jars) part.add(figure(jar_row(*sheet_.jars, "jars"), "The jars to fill"));
     if (sheet_.depth) add_depth(part);
     main.add(part);

@@ -46,9 +46,12 @@ std::string unbroken(std::string_view text) {
   for (std::size_t i = 0; i < text.size(); ++i) {
     const bool after_number = i > 0 && text[i - 1] >= '0' && text[i - 1] <= '9';
     const std::string_view rest = text.substr(i);
+    // "1 × 330 g"
+    const bool around_times = rest.starts_with(" ×") ||
+                              (i >= 2 && rest.starts_with(" ") && text.substr(0, i).ends_with("×"));
     const bool before_unit = rest.starts_with(" %") || rest.starts_with(" g") ||
                              rest.starts_with(" kg") || rest.starts_with(" ml");
-    if (after_number && before_unit) {
+    if (around_times || (after_number && before_unit)) {
       result += hard_blank;
     } else {
       result += text[i];

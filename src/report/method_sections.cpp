@@ -422,7 +422,8 @@ class MethodSections {
 
   static std::string boil_text(const plan::FilledBoils& each) {
     if (each.first == each.last) return fmt::format("Boil {}: ", each.first);
-    return fmt::format("Boils {} to {}, each: ", each.first, each.last);
+    const bool two = each.first + 1 == each.last;
+    return fmt::format("Boils {} {} {}, each: ", each.first, two ? "and" : "to", each.last);
   }
 
   std::string filling_of(const plan::Filling& filling) const {
