@@ -3,10 +3,12 @@
 // with its source and a mark: `published` (seen in the source), `data` (an open table), `computed`
 // (the source's formula evaluated apart from this program: it finds slips, not errors of the
 // formula), `from memory` (not confirmed; loose).
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <iostream>
 #include <set>
 
@@ -33,6 +35,13 @@ bool ends_with(const std::string& text, const std::string& end) {
   return text.size() >= end.size() && text.substr(text.size() - end.size()) == end;
 }
 
+// The whole run prints each value beside ours.
+void show(const Row& row, const std::string& found) {
+  if (std::getenv("MASLIN_FULL") == nullptr || row.at("mark") == "computed") return;
+  std::cout << row.at("mark") << " | " << row.at("what") << " | " << row.at("inputs") << " | "
+            << row.at("expected") << " | " << found << " | " << row.at("source") << "\n";
+}
+
 void check_number(const Row& row, const std::string& what, double found, bool missed) {
   const double expected = std::stod(row.at("expected"));
   const double tolerance = std::stod(row.at("tolerance"));
@@ -56,8 +65,10 @@ void check(const Row& row, const Finders& finders) {
   const Found found = finder->second(inputs);
   EXPECT_EQ(inputs.unused(), "") << what;
   if (const auto* number = std::get_if<double>(&found)) {
+    show(row, fmt::format("{:.5g}", *number));
     check_number(row, what, *number, missed);
   } else {
+    show(row, std::get<std::string>(found));
     EXPECT_EQ(std::get<std::string>(found), row.at("expected")) << what;
   }
 }
