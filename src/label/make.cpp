@@ -151,6 +151,10 @@ class Maker {
   // ---- Nutrition and weight -------------------------------------------------------------------
 
   void add_nutrition() {
+    if (ferments(framework_.method)) {
+      blank("nutrition", "what ferments uses up sugars: no table says how much");
+      return;
+    }
     std::vector<language::InPan> parts;
     constexpr double grams_in_kilogram = 1000;
     for (const plan::TakenId& id : plan::all_taken(draft_)) {
@@ -180,7 +184,10 @@ class Maker {
     const auto& jars = plan_.afternoon.jars;
     if (!jars) {
       label_.lots.push_back({1, label_.boils, {}});
-      blank("net quantity", "the kitchen names no jars: weigh full ones, less the jar and lid");
+      const bool has_jars = kitchen_ != nullptr && !kitchen_->jars.empty();
+      blank("net quantity", std::string(has_jars ? "jars were not worked out for this"
+                                                 : "the kitchen names no jars") +
+                                ": weigh full ones, less the jar and lid");
       return;
     }
     bool part_filled = false;
