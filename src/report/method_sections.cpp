@@ -65,7 +65,8 @@ class MethodSections {
   // ---- The pan ----------------------------------------------------------------------------------
 
   void the_pan() {
-    if (!boils_.pan_known) return;
+    // What is packed raw and left to ferment sees no pan.
+    if (!boils_.pan_known || !boils_.ingoing.high.is_positive()) return;
     Section& part = section("The pan", Topic::pan);
     if (boils_.too_many) {
       part.paragraphs.push_back("This pan is too small for the batch; no boils were worked out.");

@@ -95,10 +95,10 @@ class SheetMaker {
 
   void what_fits() {
     Section& part = section("What fits", Topic::fits);
-    std::string text =
-        fmt::format("{} of prepared produce go into the pan, {} with all that is added.",
-                    weight_text(verified_.prepared_total().in_base()),
-                    weight_text(verified_.ingoing().in_base()));
+    std::string text = fmt::format(
+        "{} of prepared produce go into the {}, {} with all that is added.",
+        weight_text(verified_.prepared_total().in_base()),
+        is_heated(framework_.method) ? "pan" : "crock", weight_text(verified_.ingoing().in_base()));
     if (const auto finished = verified_.finished()) {
       text += fmt::format(" Boiled down, that is about {}.", weight_text(finished->in_base()));
     }
