@@ -147,7 +147,37 @@ class ObjectiveMaker {
     return (limit.has_low ? limit.range.low : limit.range.high).to_double();
   }
 
+  // What simmers and is not boiled down loses a little, whatever range its limits leave.
+  void add_finish_of_a_simmer() {
+    double left = 1;
+    for (const language::Stage& stage : framework_.method.stages) {
+      for (const language::Step& step : stage.steps) {
+        if (is_heat(step.kind)) left *= 1 - language::most_lost(step).to_double() / 2;
+      }
+    }
+    std::vector<Term> terms;
+    for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
+      if (is_weight(blend_, column)) terms.push_back({column, left - 1});
+    }
+    terms.push_back({*blend_.evaporated, 1});
+    minimise_distance(std::move(terms));
+  }
+
+  // From where the terms come to nothing.
+  void minimise_distance(std::vector<Term> terms) {
+    const ColumnIndex above = add_column("above the finish");
+    const ColumnIndex below = add_column("below the finish");
+    terms.push_back({above, -1});
+    terms.push_back({below, 1});
+    add_row("finish", std::move(terms));
+    add_objective("finish", Direction::minimise, {{above, 1}, {below, 1}});
+  }
+
   void add_finish() {
+    if (only_simmers(framework_.method)) {
+      if (blend_.evaporated) add_finish_of_a_simmer();
+      return;
+    }
     for (const Limit& limit : framework_.limits) {
       if (!is_linear(limit) || !is_of_finished(limit) || !limit.property) continue;
       if (!limit.has_low && !limit.has_high) continue;
@@ -161,12 +191,7 @@ class ObjectiveMaker {
         if (share != wanted) terms.push_back({column, share - wanted});
       }
       terms.push_back({*blend_.evaporated, wanted});
-      const ColumnIndex above = add_column("above the finish");
-      const ColumnIndex below = add_column("below the finish");
-      terms.push_back({above, -1});
-      terms.push_back({below, 1});
-      add_row("finish", std::move(terms));
-      add_objective("finish", Direction::minimise, {{above, 1}, {below, 1}});
+      minimise_distance(std::move(terms));
     }
   }
 

@@ -110,5 +110,7 @@ inline bool is_heat(StepKind kind) { return is_at_the_boil(kind) || kind == Step
 // Whether anything of it is; where no method is written it is taken to be cooked.
 bool is_heated(const Method& method);
 bool ferments(const Method& method);
+// Whether it is heated by its method and nowhere boiled down.
+bool only_simmers(const Method& method);
 
 }  // namespace maslin::language

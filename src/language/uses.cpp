@@ -85,6 +85,11 @@ bool ferments(const Method& method) {
   return has_step(method, [](StepKind kind) { return kind == StepKind::ferment; });
 }
 
+bool only_simmers(const Method& method) {
+  return method.is_stated() && is_heated(method) &&
+         !has_step(method, [](StepKind kind) { return kind == StepKind::reduce; });
+}
+
 Rational most_lost(const Step& step) {
   constexpr int covered = 3;
   constexpr int uncovered = 10;

@@ -31,6 +31,7 @@ class BoilMaker {
     for (const TakenId& id : all_taken(draft_)) deal_out(id);
     order_items();
     result_.weigh = {IngoingMass(least_), IngoingMass(most_)};
+    start();
     stop();
     depths();
     return std::move(result_);
@@ -117,6 +118,13 @@ class BoilMaker {
   }
 
   // ---- When to stop -----------------------------------------------------------------------------
+
+  void start() {
+    if (!tools_.scale_limit) return;
+    const bool known = pan() != nullptr && pan()->weighs;
+    const Rational pan_weight = known ? pan()->weighs->in_base() : Rational(0);
+    result_.scales_carry_start = pan_weight + result_.weigh.high.in_base() <= *tools_.scale_limit;
+  }
 
   void stop() {
     if (!course_.is_boiled_down) return;

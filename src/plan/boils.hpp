@@ -67,6 +67,7 @@ struct Boils {
   Range<Volume> ingoing;        // of each boil, raw
   Range<IngoingMass> weigh;     // what goes into a boil, from the least to the most
   std::vector<BoilItem> items;  // in the order of the method, else of the plan
+  bool scales_carry_start = true;  // the fullest boil, pan and all
   std::optional<StopWeight> stop;
   std::optional<Depths> depths;
   std::vector<TakenId> uneven;  // what cannot be divided over the boils within a tenth

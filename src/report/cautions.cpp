@@ -58,7 +58,7 @@ class Cautions {
 
   void raw_hazard(const language::Ingredient& ingredient) {
     if (ingredient.raw != language::RawHazard::unsafe) return;
-    std::string text = fmt::format("{} can make ill when raw", ingredient.name);
+    std::string text = fmt::format("eaten raw, {} can make you ill", ingredient.name);
     if (ingredient.boil_first.is_positive()) {
       text += fmt::format(": boil it at least {} min",
                           (ingredient.boil_first.in_base() / Rational(60)).to_decimal(0));

@@ -111,7 +111,10 @@ std::optional<Cost> cost_of(const Program& program, const plan::Plan& plan) {
 
 std::string cost_text(const Cost& cost) {
   const auto money = [](const Rational& amount) { return amount.to_decimal(2, true); };
-  std::string text = fmt::format("The batch comes to {}", money(cost.in_all()));
+  // What has no price is no part of it, and is told beside it.
+  std::string text =
+      fmt::format("{} comes to {}", cost.unpriced.empty() ? "The batch" : "What has a price",
+                  money(cost.in_all()));
   if (cost.jars) {
     text += fmt::format(": {} for what goes in and {} for jars", money(cost.contents),
                         money(*cost.jars));
@@ -120,10 +123,10 @@ std::string cost_text(const Cost& cost) {
   if (cost.by_jar.empty()) return text;
   std::string jars;
   for (const JarCost& each : cost.by_jar) {
-    jars += fmt::format("{}of {} ml to {}", jars.empty() ? "" : ", ",
-                        each.holds.in_base().to_decimal(0), money(each.in_all()));
+    jars += fmt::format("{}{} of {} ml", jars.empty() ? "" : ", ", money(each.in_all()),
+                        each.holds.in_base().to_decimal(0));
   }
-  return text + " A full jar " + jars + ".";
+  return text + " By the full jar: " + jars + ".";
 }
 
 }  // namespace maslin::report

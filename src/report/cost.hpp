@@ -33,8 +33,8 @@ struct Cost {
 // To the hundredth. Nothing where nothing has a price.
 std::optional<Cost> cost_of(const language::Program& program, const plan::Plan& plan);
 
-// "The batch comes to 11.76: 5.26 for what goes in and 6.50 for jars. A full jar of 282 ml
-// to 0.91."
+// "The batch comes to 11.76: 5.26 for what goes in and 6.50 for jars. By the full jar: 0.91 of
+// 282 ml." Where a price is missing, of what has one.
 std::string cost_text(const Cost& cost);
 
 }  // namespace maslin::report

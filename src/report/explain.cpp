@@ -109,7 +109,7 @@ class Explainer {
       row("rules of", where);
     }
     for (const language::Limit& floor : route.floors) {
-      row("floor", std::string(sources_.text(floor.span)));
+      row("floor", on_one_line(sources_.text(floor.span)));
     }
     for (const language::ToRead& reading : route.readings) {
       row("to be read", reading_text(reading));
@@ -120,7 +120,7 @@ class Explainer {
       row("does not take", joined(names) + ": " + refusal.because);
     }
     for (const language::Process& process : route.processes) {
-      row("table", std::string(sources_.text(process.span)));
+      row("table", on_one_line(sources_.text(process.span)));
     }
     for (const std::string& note : route.notes) row("note", note);
     for (const std::string& source : route.sources) row("source", source);
@@ -137,7 +137,7 @@ class Explainer {
       row("law of", dated(each.place, each.as_of));
       if (!each.reserved_name.empty()) row("reserves", "the name " + each.reserved_name);
       for (const language::Limit& limit : each.limits) {
-        row("asks", std::string(sources_.text(limit.span)));
+        row("asks", on_one_line(sources_.text(limit.span)));
       }
       for (const std::string& note : each.notes) row("note", note);
       for (const std::string& source : each.sources) row("source", source);
@@ -270,7 +270,7 @@ class Explainer {
     for (const ClassId parent : found.parents) parents.push_back(program_[parent].name);
     if (!parents.empty()) row("is", joined(parents));
     for (const language::Condition& condition : found.conditions) {
-      row("where", std::string(sources_.text(condition.span)));
+      row("where", on_one_line(sources_.text(condition.span)));
     }
     if (found.usually.valid()) row("usually", program_[found.usually].name);
     std::vector<std::string> members;
@@ -312,7 +312,7 @@ class Explainer {
     for (const language::Variant& each : found.variants) {
       std::string changes;
       for (const language::Adjustment& change : each.adjustments) {
-        changes += (changes.empty() ? "" : "; ") + std::string(sources_.text(change.span));
+        changes += (changes.empty() ? "" : "; ") + on_one_line(sources_.text(change.span));
       }
       row("  " + each.name, changes);
     }

@@ -36,8 +36,10 @@ class KeepingMaker {
   void add_route(const language::RouteClaim& claim) {
     const language::Route& route = program_[claim.route];
     std::string text = fmt::format("Claimed: the route {}", route.name);
-    if (!route.place.empty()) text += ", by the rules of " + route.place;
-    if (route.as_of) text += " as of " + route.as_of->to_decimal(0);
+    if (!route.place.empty()) text += " (rules: " + route.place;
+    if (route.as_of)
+      text += (route.place.empty() ? " (as of " : " as of ") + route.as_of->to_decimal(0);
+    if (!route.place.empty() || route.as_of) text += ")";
     text += route.floors.empty()
                 ? ". It has no floor that can be worked out."
                 : ". By the tables its floors are met; the margins stand under the limits.";

@@ -215,6 +215,7 @@ Place place_of(Topic topic) {
     case Topic::left_over:
     case Topic::assumed:
     case Topic::not_computed:
+    case Topic::notes:
       break;
   }
   return Place::small_print;

@@ -103,7 +103,7 @@ class MethodSections {
     if (boils_.uneven.empty()) return;
     std::string names;
     for (const plan::TakenId& id : boils_.uneven) names += (names.empty() ? "" : ", ") + name(id);
-    part.points.push_back("These scales and spoons divide no more evenly: " + names + ".");
+    part.points.push_back("As they are measured out, these divide no more evenly: " + names + ".");
   }
 
   // "two thirds"
@@ -305,10 +305,11 @@ class MethodSections {
                       of, weight_text(contents), between(window), stop.pan ? " with the pan" : ""));
     } else if (stop.pan) {
       const Rational pan = stop.pan->in_base();
-      part.paragraphs.push_back(
-          fmt::format("Stop when the pan stands on the scales at {} ({}): {} and the pan's own {}.",
-                      weight_text(contents + pan), between({window.low + pan, window.high + pan}),
-                      weight_text(contents), weight_text(pan)));
+      part.paragraphs.push_back(fmt::format(
+          "Stop when the pan, off the heat, stands on the scales at {} ({}): {} and the pan's "
+          "own {}.",
+          weight_text(contents + pan), between({window.low + pan, window.high + pan}),
+          weight_text(contents), weight_text(pan)));
     } else {
       part.paragraphs.push_back(
           fmt::format("{} comes down to {} ({}), and the pan on top of that: weigh it empty first.",
@@ -371,11 +372,13 @@ class MethodSections {
                     "by its power and how much of that reaches a pan.",
                     weight_text(clock.water_in_an_hour.low.in_base()),
                     weight_text(clock.water_in_an_hour.high.in_base())));
+    if (!boils_.scales_carry_start) return;
     const Rational minutes = plan::between_weighings.in_base() / Rational(60);
-    part.points.push_back(fmt::format(
-        "To calibrate, weigh at the boil and again {} min later: what is still to boil off, "
-        "divided by what was lost, times {} min, is what it takes.",
-        minutes.to_decimal(0), minutes.to_decimal(0)));
+    part.points.push_back(
+        fmt::format("To calibrate, weigh at the boil, off the heat, and again {} min later: what "
+                    "is still to boil off, "
+                    "divided by what was lost, times {} min, is what it takes.",
+                    minutes.to_decimal(0), minutes.to_decimal(0)));
   }
 
   // What has ended then.

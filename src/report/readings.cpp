@@ -14,8 +14,11 @@ std::vector<std::string> readings_of(const language::Program& program, const pla
   const language::Framework& framework = program[plan.verified.draft().task.framework];
   std::vector<std::string> readings = {"date and cook"};
   if (is_heated(framework.method)) {
-    readings.insert(readings.end(), {"pan, empty", "pan and all that went in"});
-    if (plan.verified.finished()) readings.emplace_back("pan and what is left");
+    const plan::Boils& boils = plan.afternoon.boils;
+    readings.emplace_back("pan, empty");
+    if (boils.scales_carry_start) readings.emplace_back("pan and all that went in");
+    const bool carried = !boils.stop || boils.stop->scales_carry_it;
+    if (plan.verified.finished() && carried) readings.emplace_back("pan and what is left");
     readings.emplace_back("jars filled, lids not sealed");
   } else {
     readings.insert(readings.end(), {"jars filled", "warmth of the place, each week"});

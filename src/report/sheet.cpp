@@ -63,6 +63,7 @@ class SheetMaker {
     if (auto process = process_section(program_, plan_)) {
       sheet_.sections.push_back(std::move(*process));
     }
+    notes();
     add_afternoon_figures(plan_, sheet_);
     to_get();
     cost();
@@ -205,7 +206,8 @@ class SheetMaker {
     for (const Taken& taken : draft_.additions) {
       if (taken.within_five_percent) continue;
       part.points.push_back(
-          fmt::format("{}: neither scales nor spoons of this kitchen meet this amount within 5 %.",
+          fmt::format("{}: with the scales and spoons of this kitchen more than 5 % beside what "
+                      "was worked out, and inside what is asked for.",
                       name(taken.ingredient)));
     }
   }
@@ -390,9 +392,27 @@ class SheetMaker {
                           weight_text(left.left.in_base().round_to(1)));
     }
     part.paragraphs.push_back(list.empty() ? "Nothing." : list + ".");
+    std::string passed_over;
+    const auto taken = plan::all_taken(draft_);
+    for (const language::Line& line : basket_.lines) {
+      const bool used = std::any_of(taken.begin(), taken.end(), [&](const plan::TakenId& id) {
+        return plan::taken_of(draft_, id).ingredient == line.ingredient;
+      });
+      if (line.to_buy && !used)
+        passed_over += (passed_over.empty() ? "" : ", ") + name(line.ingredient);
+    }
+    if (!passed_over.empty()) {
+      part.points.push_back("to buy by the basket, and not needed: " + passed_over);
+    }
     if (!plan_.use_up.empty()) {
       part.points.push_back("to use up all that fits the framework, add " + plan_.use_up);
     }
+  }
+
+  // What the author says to whoever cooks.
+  void notes() {
+    if (framework_.notes.empty()) return;
+    section("Notes", Topic::notes).points = framework_.notes;
   }
 
   void assumed() {

@@ -46,6 +46,7 @@ enum class Topic : std::uint8_t {
   left_over,
   assumed,
   not_computed,
+  notes,
   keeping,
   readings,
   cautions,

@@ -120,12 +120,10 @@ TEST(BoilingStages, EveryCourseOfEventsLiesInTheRange) {
     const bool settles = random.engine() % 4 != 0;
     std::vector<Entering> entering;
     std::vector<BoilingStage> stages(count + 1);
-    double ingoing = 0;
     for (std::size_t i = 0; i <= count; ++i) {
       const bool something = i == 0 || random.coin();
       entering.push_back({watery(random.between(0.6, 0.95), random.between(0, 0.04)),
                           something ? random.between(0.5, 4) : 0});
-      ingoing += entering.back().weight;
       stages[i].entering = mixture_of(entering.back());
       if (i < count) stages[i].loses = {Share(0), Share(random.between(0.01, 0.12))};
     }
