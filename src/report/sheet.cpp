@@ -15,6 +15,7 @@
 #include "report/cost.hpp"
 #include "report/draw.hpp"
 #include "report/keeping.hpp"
+#include "report/left_over.hpp"
 #include "report/measure.hpp"
 #include "report/method_assumptions.hpp"
 #include "report/method_sections.hpp"
@@ -67,7 +68,7 @@ class SheetMaker {
     add_afternoon_figures(plan_, sheet_);
     to_get();
     cost();
-    left_over();
+    sheet_.sections.push_back(left_over_section(program_, plan_));
     assumed();
     not_computed();
     keeping();
@@ -382,31 +383,6 @@ class SheetMaker {
     part.points.push_back(
         fmt::format("of what goes in, not of whole packs; {} is counted",
                     cost->jars ? "neither fuel nor work" : "no jar, no fuel and no work"));
-  }
-
-  void left_over() {
-    Section& part = section("Left in the basket, ready for the pan", Topic::left_over);
-    std::string list;
-    for (const plan::Leftover& left : verified_.leftovers()) {
-      list += fmt::format("{}{} {}", list.empty() ? "" : ", ", name(left.ingredient),
-                          weight_text(left.left.in_base().round_to(1)));
-    }
-    part.paragraphs.push_back(list.empty() ? "Nothing." : list + ".");
-    std::string passed_over;
-    const auto taken = plan::all_taken(draft_);
-    for (const language::Line& line : basket_.lines) {
-      const bool used = std::any_of(taken.begin(), taken.end(), [&](const plan::TakenId& id) {
-        return plan::taken_of(draft_, id).ingredient == line.ingredient;
-      });
-      if (line.to_buy && !used)
-        passed_over += (passed_over.empty() ? "" : ", ") + name(line.ingredient);
-    }
-    if (!passed_over.empty()) {
-      part.points.push_back("to buy by the basket, and not needed: " + passed_over);
-    }
-    if (!plan_.use_up.empty()) {
-      part.points.push_back("to use up all that fits the framework, add " + plan_.use_up);
-    }
   }
 
   // What the author says to whoever cooks.
