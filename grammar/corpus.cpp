@@ -13,9 +13,9 @@ framework orchard chutney {
   basis   prepared produce               # every "per kilogram" below is per kilogram of this
 
   produce {
-    onion             12 .. 20 %
-    root               0 .. 20 %   prefer 10 %
-    squash             0 .. 15 %   prefer 10 %
+    onion             12 .. 20 %   cut "as fine as you like"
+    root               0 .. 20 %   prefer 10 %, cut 12 mm
+    squash             0 .. 15 %   cut 8 .. 10 mm, prefer 10 %
     sharp fruit       45 .. 65 %
     mild fruit         0 .. 20 %
     soft fruit         0 .. 10 %

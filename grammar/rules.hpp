@@ -208,7 +208,11 @@ struct narrowing : seq<K("as"), Gap, NameList> {};
 struct prefer : seq<K("prefer"), Gap, measure> {};
 struct strength : seq<measure, Gap, K("acidity")> {};
 
-struct share : seq<name, opt<Gap, narrowing>, Gap, range, opt<CommaOrGap, prefer>> {};
+struct cut : seq<K("cut"), Gap, sor<Text, range>> {};
+
+struct ShareClauses : sor<seq<CommaOrGap, cut, opt<CommaOrGap, prefer>>,
+                          seq<opt<CommaOrGap, prefer>, opt<CommaOrGap, cut>>> {};
+struct share : seq<name, opt<Gap, narrowing>, Gap, range, ShareClauses> {};
 struct ProduceEntry : sor<seq<share, StatementEnd>, bad_item> {};
 struct produce_block : Block<Enclosing, ProduceEntry> {};
 struct produce : seq<K("produce"), Gap, produce_block> {};

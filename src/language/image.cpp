@@ -136,8 +136,12 @@ void describe(Archive& a, Target& x) {
   pass_all(a, x.name, x.of_class, x.ingredient, x.narrowed, x.span);
 }
 template <class Archive>
+void describe(Archive& a, CutSize& x) {
+  pass_all(a, x.text, x.at_most, x.span);
+}
+template <class Archive>
 void describe(Archive& a, ProduceShare& x) {
-  pass_all(a, x.target, x.range, x.prefer, x.span, x.range_span);
+  pass_all(a, x.target, x.range, x.prefer, x.cut, x.span, x.range_span);
 }
 template <class Archive>
 void describe(Archive& a, Addition& x) {

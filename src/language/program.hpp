@@ -129,10 +129,18 @@ struct Target {
   Span span;
 };
 
+// How small produce is cut, which says how soon heat and acid reach its middle.
+struct CutSize {
+  std::string text;               // "8 to 10 mm", or as the author says it
+  std::optional<Length> at_most;  // where it is a length
+  Span span;
+};
+
 struct ProduceShare {
   Target target;
   Bounds range;  // of the prepared produce, 0 to 1
   std::optional<Rational> prefer;
+  std::optional<CutSize> cut;
   Span span;
   Span range_span;
 };

@@ -73,6 +73,21 @@ bool is_dry_spice(const Context& context, const Target& target) {
   });
 }
 
+// Larger pieces take heat and acid later. A child that says nothing cuts as its parent does.
+bool cuts_no_larger(Context& context, ProduceShare& child, const ProduceShare& parent) {
+  if (!child.cut) child.cut = parent.cut;
+  if (!parent.cut || !parent.cut->at_most) return true;
+  const bool measured = child.cut->at_most.has_value();
+  if (measured && *child.cut->at_most <= *parent.cut->at_most) return true;
+  report_wider(context, child.cut->span,
+               measured ? "these pieces are larger than the parent's"
+                        : "this does not say that the pieces are as small as the parent's",
+               parent.cut->span)
+      .with_mend("cut them as small, or write the framework out in full");
+  return false;
+}
+bool cuts_no_larger(Context&, Addition&, const Addition&) { return true; }
+
 // The parent's slots in their order, each as the child narrows it.
 template <class Slot>
 bool lay_over(Context& context, const std::vector<Slot>& parent, std::vector<Slot>& child,
@@ -83,6 +98,7 @@ bool lay_over(Context& context, const std::vector<Slot>& parent, std::vector<Slo
     const Slot* slot = slot_of(context.program, parent, own.target);
     if (slot != nullptr) {
       good = narrows(context, own, *slot) && good;
+      good = cuts_no_larger(context, own, *slot) && good;
       result[static_cast<std::size_t>(slot - parent.data())] = std::move(own);
       continue;
     }

@@ -82,6 +82,7 @@ bool read_share(Context& context, View statement, Framework& result) {
   }
   share.prefer = read_preferred_share(context, statement);
   check_preferred(context, statement, share.prefer, share.range);
+  share.cut = read_cut(context, statement.child(Kind::cut));
   for (const ProduceShare& other : result.shares) {
     if (!is_same(other.target, share.target)) continue;
     report_duplicate(context, Code::duplicate, "the share of", share.target.name, share.target.span,

@@ -64,6 +64,9 @@ bool read_method(Context& context, syntax::View statement, Framework& result);
 std::vector<Target> resolve_targets(Context& context, syntax::View parent, Wanted wanted);
 std::optional<Target> resolve_target(Context& context, syntax::View name, Wanted wanted);
 
+// `cut 8 .. 10 mm`, `cut "in slices"`. Nothing where there is no clause, or after a report.
+std::optional<CutSize> read_cut(Context& context, syntax::View cut);
+
 // The texts in quotes of a statement, after those that are there.
 void read_texts_into(syntax::View statement, std::vector<std::string>& texts);
 

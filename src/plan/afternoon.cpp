@@ -89,10 +89,11 @@ void report_pan(const language::Program& program, const VerifiedPlan& plan, cons
 
 void report_misses(const language::Program& program, const VerifiedPlan& plan,
                    const std::vector<BoilMiss>& misses, Diagnostics& diagnostics) {
-  const auto& limits = program[plan.draft().task.framework].limits;
+  const language::Framework& framework = program[plan.draft().task.framework];
   for (const BoilMiss& miss : misses) {
+    if (!miss.breaks_limit) continue;
     diagnostics
-        .report(Code::boil_misses_limit, limits[miss.limit].span,
+        .report(Code::boil_misses_limit, span_of(framework, miss),
                 fmt::format("boil {} would be {} points outside this limit", miss.boil,
                             (miss.by * 100)
                                 .ceil_to(Rational(Rational::Wide{1}, Rational::Wide{100}))

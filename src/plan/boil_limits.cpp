@@ -21,27 +21,57 @@ Bounds counted(const language::Program& program, const Limit& limit, const Taken
       .value_or(Bounds{0, 1});
 }
 
+Rational grams_in(const BoilItem& item, long boil) {
+  const bool first = boil <= item.dealt.first_boils;
+  return (first ? item.dealt.first : item.dealt.others) * item.grams_per_unit;
+}
+
+std::optional<BoilMiss> outside(const Bounds& range, bool has_low, bool has_high,
+                                const Bounds& reached) {
+  BoilMiss miss;
+  if (has_low && reached.low < range.low) {
+    miss.value = reached.low;
+    miss.by = range.low - reached.low;
+  } else if (has_high && reached.high > range.high) {
+    miss.value = reached.high;
+    miss.by = reached.high - range.high;
+  } else {
+    return std::nullopt;
+  }
+  return miss;
+}
+
 std::optional<BoilMiss> miss_of(const language::Program& program, const Draft& draft,
                                 const Boils& boils, const Limit& limit, long boil) {
   Rational produce;
   Bounds sum;
   for (const BoilItem& item : boils.items) {
-    const Taken& taken = taken_of(draft, item.taken);
-    const bool first = boil <= item.dealt.first_boils;
-    const Rational weight = (first ? item.dealt.first : item.dealt.others) * item.grams_per_unit;
+    const Rational weight = grams_in(item, boil);
     if (item.taken.list == language::SlotKind::produce) produce += weight;
-    const Bounds share = counted(program, limit, taken);
+    const Bounds share = counted(program, limit, taken_of(draft, item.taken));
     sum = {sum.low + weight * share.low, sum.high + weight * share.high};
   }
-  const Rational low = sum.low / produce;
-  const Rational high = sum.high / produce;
-  if (limit.has_low && low < limit.range.low * (Rational(1) - as_poured)) {
-    return BoilMiss{0, boil, low, limit.range.low - low};
+  auto miss =
+      outside(limit.range, limit.has_low, limit.has_high, {sum.low / produce, sum.high / produce});
+  if (!miss) return std::nullopt;
+  const Rational& line = miss->value < limit.range.low ? limit.range.low : limit.range.high;
+  miss->breaks_limit = miss->by > line * as_poured;
+  return miss;
+}
+
+// A share is what the author wants, and a step of the scales beside it breaks nothing.
+std::optional<BoilMiss> miss_of(const language::Program& program, const Draft& draft,
+                                const Boils& boils, std::size_t share, long boil) {
+  Rational produce;
+  Rational sum;
+  for (const BoilItem& item : boils.items) {
+    if (item.taken.list != language::SlotKind::produce) continue;
+    const Rational weight = grams_in(item, boil);
+    produce += weight;
+    if (taken_of(draft, item.taken).slot == share) sum += weight;
   }
-  if (limit.has_high && high > limit.range.high * (Rational(1) + as_poured)) {
-    return BoilMiss{0, boil, high, high - limit.range.high};
-  }
-  return std::nullopt;
+  const Bounds& range = program[draft.task.framework].shares[share].range;
+  return outside(range, true, true, Bounds::exactly(sum / produce));
 }
 
 }  // namespace
@@ -49,19 +79,36 @@ std::optional<BoilMiss> miss_of(const language::Program& program, const Draft& d
 std::vector<BoilMiss> missed_by_boils(const language::Program& program, const Draft& draft,
                                       const Boils& boils) {
   std::vector<BoilMiss> misses;
-  const auto& limits = program[draft.task.framework].limits;
-  for (std::size_t i = 0; i < limits.size() && boils.count > 1 && !boils.too_many; ++i) {
-    if (!is_computed(limits[i]) || is_of_finished(limits[i])) continue;
+  if (boils.count < 2 || boils.too_many) return misses;
+  const auto worst_of = [&](const auto& of) {
     std::optional<BoilMiss> worst;
     for (long boil = 1; boil <= boils.count; ++boil) {
-      const auto miss = miss_of(program, draft, boils, limits[i], boil);
-      if (miss && (!worst || miss->by > worst->by)) worst = miss;
+      auto miss = miss_of(program, draft, boils, of, boil);
+      if (!miss || (worst && miss->by <= worst->by)) continue;
+      miss->boil = boil;
+      worst = miss;
     }
-    if (!worst) continue;
-    worst->limit = i;
-    misses.push_back(*worst);
+    return worst;
+  };
+  const language::Framework& framework = program[draft.task.framework];
+  for (std::size_t i = 0; i < framework.limits.size(); ++i) {
+    if (!is_computed(framework.limits[i]) || is_of_finished(framework.limits[i])) continue;
+    if (auto worst = worst_of(framework.limits[i])) {
+      worst->limit = i;
+      misses.push_back(*worst);
+    }
+  }
+  for (std::size_t i = 0; i < framework.shares.size(); ++i) {
+    if (auto worst = worst_of(i)) {
+      worst->share = i;
+      misses.push_back(*worst);
+    }
   }
   return misses;
+}
+
+Span span_of(const language::Framework& framework, const BoilMiss& miss) {
+  return miss.limit ? framework.limits[*miss.limit].span : framework.shares[miss.share].range_span;
 }
 
 }  // namespace maslin::plan

@@ -3,6 +3,7 @@
 // take it outside the limits that the whole is inside of.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "plan/boils.hpp"
@@ -14,16 +15,21 @@ namespace maslin::plan {
 // (common practice, no source); beyond it the scales are too coarse for boils of this size.
 inline const Rational as_poured(Rational::Wide{1}, Rational::Wide{100});
 
-// A limit on what goes in by prepared produce that one boil does not keep to.
+// A limit on what goes in by prepared produce, or a share of it, that one boil does not keep to.
 struct BoilMiss {
-  std::size_t limit = 0;  // of the framework
-  long boil = 1;          // counted from 1
-  Rational value;         // the share reached, at the unfavourable end
-  Rational by;            // how far outside, more than as_poured of the limit
+  std::optional<std::size_t> limit;  // of the framework; else
+  std::size_t share = 0;             // of its produce
+  long boil = 1;                     // counted from 1
+  Rational value;                    // the share reached, at the unfavourable end
+  Rational by;                       // how far outside
+  bool breaks_limit = false;         // by more than as_poured: no boil to make
 };
 
-// For each limit the boil that is furthest outside; none where every boil is inside.
+// For each limit and share the boil that is furthest outside; none where every boil is inside.
 std::vector<BoilMiss> missed_by_boils(const language::Program& program, const Draft& draft,
                                       const Boils& boils);
+
+// Where the limit or the share is written.
+Span span_of(const language::Framework& framework, const BoilMiss& miss);
 
 }  // namespace maslin::plan

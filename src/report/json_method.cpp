@@ -176,11 +176,12 @@ class MethodWriter {
   Json misses() const {
     Json json = Json::array();
     for (const plan::BoilMiss& miss : afternoon_.misses) {
-      const Span limit = program_[draft_.task.framework].limits[miss.limit].span;
+      const Span place = plan::span_of(program_[draft_.task.framework], miss);
       json.push_back({{"boil", miss.boil},
                       {"share", number_json(miss.value)},
                       {"outside_by_share", number_json(miss.by)},
-                      {"place", place_json(sources_, limit)}});
+                      {"breaks_limit", miss.breaks_limit},
+                      {"place", place_json(sources_, place)}});
     }
     return json;
   }

@@ -226,6 +226,7 @@ class PlanWriter {
                    {"share", number_json(verified_.shares()[i])},
                    {"allowed_share", range_json(share.range)}};
       if (share.prefer) each["preferred_share"] = number_json(*share.prefer);
+      if (share.cut) each["cut"] = printable(share.cut->text);
       each["place"] = place(share.span);
       json.push_back(std::move(each));
     }

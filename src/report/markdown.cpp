@@ -56,19 +56,19 @@ std::string escaped(const std::string& raw) {
 // A line to write on stays one.
 std::string cell_text(const std::string& cell) { return cell == blank ? cell : escaped(cell); }
 
-std::string row_text(const std::vector<std::string>& cells) {
+std::string row_text(const std::vector<std::string>& cells,
+                     const std::vector<std::size_t>& columns) {
   std::string text = "|";
-  for (const std::string& cell : cells) text += " " + cell_text(cell) + " |";
+  for (const std::size_t column : columns) text += " " + cell_text(cells[column]) + " |";
   return text + "\n";
 }
 
 std::string table_text(const Table& table) {
-  std::string text = row_text(table.heads) + "|";
-  for (std::size_t i = 0; i < table.heads.size(); ++i) {
-    text += is_right(table, i) ? " ---: |" : " --- |";
-  }
+  const std::vector<std::size_t> columns = filled_columns(table);
+  std::string text = row_text(table.heads, columns) + "|";
+  for (const std::size_t column : columns) text += is_right(table, column) ? " ---: |" : " --- |";
   text += "\n";
-  for (const auto& row : table.rows) text += row_text(row);
+  for (const auto& row : table.rows) text += row_text(row, columns);
   return text;
 }
 

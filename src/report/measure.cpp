@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include "language/amounts.hpp"
+
 namespace maslin::report {
 namespace {
 
@@ -34,6 +36,16 @@ std::string Measure::allowed(const language::Limit& limit) const {
 
 std::string Measure::margin(const Rational& difference) const {
   return (difference * scale).to_decimal(places) + of_margin;
+}
+
+std::string limit_name(const language::Program& program, const language::Limit& limit) {
+  std::string text =
+      limit.property ? std::string(language::name_of(*limit.property)) : limit.share_of.name;
+  if (limit.whole == language::Whole::prepared_produce) text += ", of prepared produce";
+  if (limit.whole == language::Whole::volatile_matter) text += ", of what boils away";
+  if (language::is_of_finished(limit)) text += ", finished";
+  if (limit.route.valid()) text += fmt::format(" (floor of {})", program[limit.route].name);
+  return text;
 }
 
 }  // namespace maslin::report

@@ -21,5 +21,7 @@ struct Measure {
 };
 
 Measure measure_of(const language::Limit& limit);
+// "acetic acid, of prepared produce (floor of acid alone)"
+std::string limit_name(const language::Program& program, const language::Limit& limit);
 
 }  // namespace maslin::report

@@ -8,6 +8,7 @@
 
 #include "language/checks/checks.hpp"
 #include "plan/weights.hpp"
+#include "report/measure.hpp"
 #include "report/steps.hpp"
 
 namespace maslin::report {
@@ -82,13 +83,34 @@ class MethodSections {
       part.points.push_back(
           "Each boil is a batch of its own: measure, fill and mark its jars by themselves.");
     }
+    outside(part);
+    uneven(part);
+  }
+
+  void outside(Section& part) const {
+    const plan::BoilMiss* rounded = nullptr;
     for (const plan::BoilMiss& miss : afternoon_.misses) {
+      if (!miss.breaks_limit) {
+        if (rounded == nullptr || rounded->by < miss.by) rounded = &miss;
+        continue;
+      }
       part.points.push_back(fmt::format(
           "Boil {} is outside a limit that the whole is inside of: it reaches {} %. See "
           "the message; do not make it like this.",
           miss.boil, (miss.value * 100).to_decimal(2)));
     }
-    uneven(part);
+    if (rounded == nullptr) return;
+    const auto& framework = program_[draft_.task.framework];
+    std::string what;
+    if (rounded->limit) {
+      const language::Limit& limit = framework.limits[*rounded->limit];
+      what = limit_name(program_, limit) + ", " + measure_of(limit).allowed(limit);
+    } else {
+      const language::ProduceShare& share = framework.shares[rounded->share];
+      what = share.target.name + ", " + plan::range_text(share.range);
+    }
+    part.points.push_back(fmt::format("By steps of the scales boil {} reaches {} %: {}.",
+                                      rounded->boil, (rounded->value * 100).to_decimal(2), what));
   }
 
   void uneven(Section& part) const {
@@ -300,8 +322,8 @@ class MethodSections {
     const std::string of = boils_.count > 1 ? "Each boil" : "What is in the pan";
     if (!stop.scales_carry_it) {
       part.paragraphs.push_back(
-          fmt::format("{} comes down to {} ({}), but these scales do not carry that{}: go by the "
-                      "depth, since nobody lifts a boiling pan to try.",
+          fmt::format("{} comes down to {} ({}), more than these scales carry{}: go by the depth; "
+                      "nobody lifts a boiling pan.",
                       of, weight_text(contents), between(window), stop.pan ? " with the pan" : ""));
     } else if (stop.pan) {
       const Rational pan = stop.pan->in_base();

@@ -138,7 +138,7 @@ class SheetMaker {
 
   void produce() {
     Section& part = section("Produce to weigh", Topic::produce);
-    part.table.heads = {"take", "as brought in", "ready for the pan", "actual", "counts as"};
+    part.table.heads = {"take", "as brought in", "ready for the pan", "actual", "cut", "counts as"};
     part.table.weighed = {1, 2};
     for (std::size_t i = 0; i < framework_.shares.size(); ++i) {
       for (const Taken& taken : draft_.produce) {
@@ -146,7 +146,7 @@ class SheetMaker {
       }
     }
     part.table.rows.push_back(
-        {"in all", "", weight_text(verified_.prepared_total().in_base()), "", ""});
+        {"in all", "", weight_text(verified_.prepared_total().in_base()), "", "", ""});
     Section& shares = section("Shares reached", Topic::shares);
     shares.table.heads = {"share", "reached", "allowed"};
     for (std::size_t i = 0; i < framework_.shares.size(); ++i) {
@@ -162,10 +162,11 @@ class SheetMaker {
 
   void produce_rows(const Taken& taken, const language::ProduceShare& share, Table& table) {
     const std::string& ingredient = name(taken.ingredient);
+    const std::string cut = share.cut ? share.cut->text : "";
     const auto drawn = drawer_.draw(taken);
     if (drawn.empty()) {
       table.rows.push_back(
-          {ingredient + ", bought", "", weight_text(taken.weight), blank, share.target.name});
+          {ingredient + ", bought", "", weight_text(taken.weight), blank, cut, share.target.name});
       return;
     }
     for (const Drawn& each : drawn) {
@@ -179,7 +180,7 @@ class SheetMaker {
       }
       if (!line.estimate.empty()) estimates_.insert(line.estimate);
       table.rows.push_back({what, gross ? weight_text(each.gross.round_to(tools_.scale_step)) : "",
-                            weight_text(each.prepared), blank, share.target.name});
+                            weight_text(each.prepared), blank, cut, share.target.name});
     }
   }
 
@@ -289,16 +290,6 @@ class SheetMaker {
 
   // ---- Limits and boiling down ------------------------------------------------------------------
 
-  std::string limit_name(const language::Limit& limit) const {
-    std::string text =
-        limit.property ? std::string(language::name_of(*limit.property)) : limit.share_of.name;
-    if (limit.whole == language::Whole::prepared_produce) text += ", of prepared produce";
-    if (limit.whole == language::Whole::volatile_matter) text += ", of what boils away";
-    if (language::is_of_finished(limit)) text += ", finished";
-    if (limit.route.valid()) text += fmt::format(" (floor of {})", program_[limit.route].name);
-    return text;
-  }
-
   void limits() {
     if (verified_.limits().empty()) return;
     Section& part = section("Limits this framework declares", Topic::limits);
@@ -308,7 +299,7 @@ class SheetMaker {
       const Measure measure = measure_of(limit);
       Rational margin = limit.has_low ? value.margin.low : value.margin.high;
       if (limit.has_low && limit.has_high) margin = smaller(value.margin.low, value.margin.high);
-      part.table.rows.push_back({limit_name(limit), measure.text(value.value),
+      part.table.rows.push_back({limit_name(program_, limit), measure.text(value.value),
                                  measure.allowed(limit), measure.margin(margin)});
     }
     part.points.push_back(
@@ -339,8 +330,12 @@ class SheetMaker {
       const FinishedMass least(window->least.in_base().ceil_to(1));
       const FinishedMass most(window->most.in_base().floor_to(1));
       sheet_.boiling_down->window = {least, most};
-      text += fmt::format("; the limits hold from {} to {}, whatever the tables' figures",
-                          weight_text(least.in_base()), weight_text(most.in_base()));
+      // Else `When to stop` says it, boil by boil.
+      const plan::Boils& boils = plan_.afternoon.boils;
+      if (!boils.stop || !boils.pan_known || boils.too_many) {
+        text += fmt::format("; the limits hold from {} to {}, whatever the tables' figures",
+                            weight_text(least.in_base()), weight_text(most.in_base()));
+      }
     }
     part.paragraphs.push_back(text + ".");
     const auto groups = pectin_groups(program_, draft_);

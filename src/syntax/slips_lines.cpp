@@ -56,7 +56,7 @@ FoundSlip another_begins(const Stuck& stuck) {
   while (stuck.is_word(number) && !is_reserved(stuck.text(number))) ++number;
   // What belongs to a lot in a basket is no other thing in a framework.
   const bool clause =
-      is_any_of(stuck.text(begin), {"trim", "spoiled", "keep", "use", "prefer", "acidity"});
+      is_any_of(stuck.text(begin), {"trim", "spoiled", "keep", "use", "prefer", "cut", "acidity"});
   if (number == begin || clause || !stuck.is_number(number)) return std::nullopt;
   const bool before = std::any_of(
       stuck.tokens.begin(), stuck.tokens.begin() + static_cast<std::ptrdiff_t>(stuck.at),

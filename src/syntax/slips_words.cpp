@@ -34,6 +34,32 @@ FoundSlip until_without_time(const Stuck& stuck) {
   return found;
 }
 
+// `cut in thin slices`, and `cut 8 mm` where a share is not.
+FoundSlip cut_in_words(const Stuck& stuck) {
+  const bool here = stuck.text(stuck.at) == "cut";
+  if (here && stuck.is_in("addition_block")) {
+    auto found = slip(Code::misplaced_clause, stuck.span(stuck.at, stuck.at),
+                      "how small things are cut stands with their share");
+    found.with_mend("write it in `produce { … }`, behind the range");
+    return found;
+  }
+  if (stuck.at == 0 || stuck.text(stuck.at - 1) != "cut" || !stuck.is_in("produce_block") ||
+      !stuck.is_word(stuck.at)) {
+    return std::nullopt;
+  }
+  std::size_t last = stuck.at;
+  while (last + 1 < stuck.tokens.size() &&
+         !is_any_of(stuck.text(last + 1), {";", "}", ",", "prefer"})) {
+    ++last;
+  }
+  const Span words = stuck.span(stuck.at, last);
+  const std::string quoted = fmt::format("\"{}\"", stuck.text(words));
+  auto found =
+      slip(Code::unexpected, words, "how something is cut is a length, or words in quotes");
+  found.with_fix(plainly_meant("write `cut " + quoted + "`", {{words, quoted}}));
+  return found;
+}
+
 // `framework jam for Anna {`, `framework jam 2024 {`: what ends the name of a block.
 FoundSlip name_of_block(const Stuck& stuck) {
   if (stuck.at < 2 || stuck.at_end() || !stuck.fits("{")) return std::nullopt;
@@ -85,7 +111,8 @@ FoundSlip one_word_fits(const Stuck& stuck) {
 }  // namespace
 
 FoundSlip slip_of_words(const Stuck& stuck) {
-  return first_of({word_too_many, until_without_time, name_of_block, one_word_fits}, stuck);
+  return first_of({cut_in_words, word_too_many, until_without_time, name_of_block, one_word_fits},
+                  stuck);
 }
 
 }  // namespace maslin::syntax
