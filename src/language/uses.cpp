@@ -91,10 +91,18 @@ bool only_simmers(const Method& method) {
 }
 
 Rational most_lost(const Step& step) {
-  constexpr int covered = 3;
-  constexpr int uncovered = 10;
-  const int percent = step.lid == Lid::covered ? covered : uncovered;
-  return Rational(Rational::Wide{percent}, Rational::Wide{100});
+  struct Loss {
+    long at_least;    // percent, however short
+    long in_an_hour;  // percent
+    long at_most;     // percent, however long
+  };
+  const Loss loss = step.lid == Lid::covered ? Loss{3, 6, 20} : Loss{10, 30, 60};
+  Rational percent(loss.at_least);
+  if (step.lasting) {
+    const Rational hours = step.lasting->time.high.in_base() / Rational(3600);
+    percent = larger(percent, hours * Rational(loss.in_an_hour));
+  }
+  return smaller(percent, Rational(loss.at_most)) / Rational(100);
 }
 
 std::optional<Rational> solids_at_the_end(const Method& method) {

@@ -8,6 +8,7 @@
 
 #include "language/checks/checks.hpp"
 #include "plan/weights.hpp"
+#include "report/left_in_pan.hpp"
 #include "report/measure.hpp"
 #include "report/steps.hpp"
 
@@ -176,19 +177,6 @@ class MethodSections {
     return stage.name;
   }
 
-  // What is in the pan of one boil when it has come down so far.
-  std::string left_text(const language::Step& step, std::size_t i, std::size_t j) const {
-    if (step.kind != StepKind::reduce) return "";
-    const Range<Mass>& after = afternoon_.course.after[i][j];
-    const Rational tens(10);  // g: no pan is stopped more closely
-    const auto each = [&](const Mass& weight) {
-      return weight_text((weight.in_base() / Rational(boils_.count)).round_to(tens));
-    };
-    const std::string low = each(after.low);
-    const std::string high = each(after.high);
-    return "; about " + (low == high ? low : low + " to " + high) + " are left then";
-  }
-
   // The title stands once, at the first row of the stage.
   void step_rows(std::size_t i, std::size_t j, std::string& title, Table& table) const {
     const language::Step step = with_names(method_.stages[i].steps[j]);
@@ -198,7 +186,7 @@ class MethodSections {
       table.rows.push_back(std::move(cells));
     };
     const bool brings = step.kind == StepKind::add || step.kind == StepKind::pack;
-    if (!brings) row({"", step_text(step) + left_text(step, i, j), "", ""});
+    if (!brings) row({"", step_text(step) + left_in_pan(draft_, afternoon_, i, j), "", ""});
     for (const plan::BoilItem& item : boils_.items) {
       if (item.stage != i || item.step != j) continue;
       const std::string verb = item.aside ? "for that, " : step_text(step) + " ";

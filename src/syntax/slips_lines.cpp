@@ -121,10 +121,25 @@ FoundSlip route_for(const Stuck& stuck) {
   return found;
 }
 
+// `hob electric 2.4 kW`
+FoundSlip kind_of_hob_first(const Stuck& stuck) {
+  if (!stuck.is_in("kitchen_block") || stuck.text(0) != "hob" || stuck.at != 1 ||
+      !is_any_of(stuck.text(1), {"electric", "induction", "gas"}) || !stuck.is_number(2)) {
+    return std::nullopt;
+  }
+  std::size_t last = 2;
+  while (last + 1 < stuck.tokens.size() && stuck.is_word(last + 1)) ++last;
+  auto found = slip(Code::unexpected, stuck.span(1, 1), "how strong a hob is comes first");
+  const std::string mended = fmt::format("{}, {}", stuck.text(stuck.span(2, last)), stuck.text(1));
+  found.with_fix(plainly_meant("write `hob " + mended + "`", {{stuck.span(1, last), mended}}));
+  return found;
+}
+
 }  // namespace
 
 FoundSlip slip_of_lines(const Stuck& stuck) {
-  return first_of({in_brackets, route_for, jars_of_another_size, price_without_at, another_begins},
+  return first_of({in_brackets, route_for, kind_of_hob_first, jars_of_another_size,
+                   price_without_at, another_begins},
                   stuck);
 }
 
