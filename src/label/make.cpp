@@ -95,13 +95,23 @@ class Maker {
     for (const std::string& each : judged->unmet) {
       found.with_why(found.why.empty() ? each : found.why + "; " + each);
     }
-    found.with_mend(fmt::format("give the framework a title without `{}`: `title \"Fruit spread\"`",
-                                judged->name));
+    found.with_mend(another_title(judged->name));
     if (judged->standard != nullptr) {
       found.with_mend("or declare what the standard asks among the framework's limits");
     }
     label_.name.reset();
     blank("name of the food", fmt::format("not `{}`: {}", judged->name, joined(judged->unmet)));
+  }
+
+  // The library's frameworks are refined, not changed.
+  std::string another_title(const std::string& reserved) const {
+    const language::FrameworkId id = draft_.task.framework;
+    const std::string title = "title \"Fruit spread\"";
+    if (id.index >= program_.library_frameworks) {
+      return fmt::format("give the framework a title without `{}`: `{}`", reserved, title);
+    }
+    return fmt::format("give it a title without `{}`: `framework fruit spread refines {} {{ {} }}`",
+                       reserved, framework_.name, title);
   }
 
   void note_met(const Judgement& judged) {

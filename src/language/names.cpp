@@ -48,6 +48,18 @@ bool is_quote(syntax::Kind kind) {
          kind == syntax::Kind::unclosed_string;
 }
 
+// To the nearest of several words; more than `most` where it is one word.
+std::size_t distance_to_a_word(std::string_view unknown, std::string_view name, std::size_t most) {
+  std::size_t nearest = most + 1;
+  if (name.find(' ') == std::string_view::npos) return nearest;
+  while (!name.empty()) {
+    const std::size_t blank = std::min(name.find(' '), name.size());
+    nearest = std::min(nearest, edit_distance(unknown, name.substr(0, blank), most));
+    name.remove_prefix(std::min(blank + 1, name.size()));
+  }
+  return nearest;
+}
+
 }  // namespace
 
 std::string normal_name(std::string_view text) {
@@ -117,6 +129,13 @@ std::vector<std::string> nearest(std::string_view unknown,
     // `bramley apple` is some kind of `apple`.
     if (is_last_word(name, wanted)) distance = 1;
     if (distance <= most) found.emplace_back(distance, std::string(name));
+  }
+  // `chutny` for `orchard chutney`, where nothing is nearer.
+  if (found.empty()) {
+    for (const std::string_view name : known) {
+      const std::size_t distance = distance_to_a_word(unknown, name, most);
+      if (distance <= most) found.emplace_back(distance, std::string(name));
+    }
   }
   std::sort(found.begin(), found.end());
   std::vector<std::string> result;
