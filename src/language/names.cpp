@@ -131,7 +131,8 @@ std::vector<std::string> nearest(std::string_view unknown,
     if (distance <= most) found.emplace_back(distance, std::string(name));
   }
   // `chutny` for `orchard chutney`, where nothing is nearer.
-  if (found.empty()) {
+  constexpr std::size_t long_enough = 5;
+  if (found.empty() && unknown.size() >= long_enough) {
     for (const std::string_view name : known) {
       const std::size_t distance = distance_to_a_word(unknown, name, most);
       if (distance <= most) found.emplace_back(distance, std::string(name));
