@@ -70,14 +70,14 @@ TEST(Label, EnergyIsReckonedApartInBothUnits) {
 // Annex VIII 3 (a): 3 kg in 2.6 kg is 115.38 %, and 1.4 kg in 2.6 kg is 53.8 %, never rounded up.
 TEST(Label, QuantitiesAreOfWhatIsFinishedAndNeverRoundedUp) {
   const FinishedMass finished(2600);
-  EXPECT_EQ(quantities_of({{"tomato", Mass(3000)}}, finished),
+  EXPECT_EQ(quantities_of({{"tomato", Mass(3000), {}}}, finished),
             std::vector<std::string>{"prepared with 115 g of tomato per 100 g"});
-  EXPECT_EQ(quantities_of({{"tomato", Mass(1400)}}, finished),
+  EXPECT_EQ(quantities_of({{"tomato", Mass(1400), {}}}, finished),
             std::vector<std::string>{"tomato 53 %"});
   // Each below 100 %, and together above.
   const std::vector<std::string> both = {"prepared with 53 g of apple per 100 g",
                                          "prepared with 57 g of onion per 100 g"};
-  EXPECT_EQ(quantities_of({{"apple", Mass(1400)}, {"onion", Mass(1500)}}, finished), both);
+  EXPECT_EQ(quantities_of({{"apple", Mass(1400), {}}, {"onion", Mass(1500), {}}}, finished), both);
 }
 
 TEST(Label, ALongerNameIsNotCountedAsAShorterOne) {
@@ -87,6 +87,19 @@ TEST(Label, ALongerNameIsNotCountedAsAShorterOne) {
   ASSERT_EQ(named.size(), 2U);
   EXPECT_EQ(named[0].ingoing, Mass(300));
   EXPECT_EQ(named[1].what, "onion");
+}
+
+TEST(Label, AKindOfWhatIsNamedCountsForIt) {
+  Program program = program_of({"apple", "cooking apple", "pineapple", "onion"});
+  const std::vector<std::uint32_t> families = {0, 0, 1, 2};
+  for (std::size_t i = 0; i < families.size(); ++i) {
+    program.ingredients[i].parents = {language::ClassId(families[i])};
+  }
+  const auto named = named_in(program, "Apple and onion chutney",
+                              {used(1, 300), used(0, 100), used(2, 50), used(3, 20)});
+  ASSERT_EQ(named.size(), 2U);
+  EXPECT_EQ(named[0].ingoing, Mass(400));
+  EXPECT_EQ(named[0].kinds, std::vector<std::string>{"cooking apple"});
 }
 
 // Annex VII A: 2600 g less 5230 g is no water, however much vinegar held.

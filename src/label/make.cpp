@@ -152,9 +152,16 @@ class Maker {
     if (label_.law != nullptr && !label_.law->says_quantities) return;
     const std::string& title = framework_.title.empty() ? framework_.name : framework_.title;
     // The most that may be left, so that no share is overstated.
-    label_.quantities = quantities_of(named_in(program_, title, used_), finished_.high);
+    const std::vector<Named> named = named_in(program_, title, used_);
+    label_.quantities = quantities_of(named, finished_.high);
+    for (const Named& each : named) {
+      if (each.kinds.empty()) continue;
+      label_.notes.push_back(
+          fmt::format("Counted for `{}` as well: {}.", each.what, joined(each.kinds)));
+    }
     if (fruit_.is_positive()) {
-      label_.quantities.push_back("prepared with " + per_100_g({"fruit", fruit_}, finished_.high));
+      label_.quantities.push_back("prepared with " +
+                                  per_100_g({"fruit", fruit_, {}}, finished_.high));
     }
   }
 

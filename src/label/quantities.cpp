@@ -33,6 +33,16 @@ bool is_called(const Thing& thing, const std::string& name) {
   return same(thing.name) || std::any_of(thing.also.begin(), thing.also.end(), same);
 }
 
+// Whether it is some kind of the one ingredient that is called so: `cooking apple` of `apple`.
+bool is_kind_of(const Program& program, language::IngredientId id, const std::string& name) {
+  const language::Ingredient& kind = program[id];
+  if (!lower_case(kind.name).ends_with(" " + name) || kind.parents.empty()) return false;
+  return std::any_of(program.ingredients.begin(), program.ingredients.end(), [&](const auto& each) {
+    return is_called(each, name) && !each.parents.empty() &&
+           each.parents.front() == kind.parents.front();
+  });
+}
+
 bool counts_for(const Program& program, language::IngredientId id, const std::string& name) {
   if (is_called(program[id], name)) return true;
   for (const language::Class& each : program.classes) {
@@ -58,9 +68,12 @@ std::vector<Named> named_in(const Program& program, const std::string& title,
       const std::string name =
           fmt::format("{}", fmt::join(words.begin() + static_cast<std::ptrdiff_t>(at),
                                       words.begin() + static_cast<std::ptrdiff_t>(end), " "));
-      Named named{name, Mass()};
+      Named named{name, Mass(), {}};
       for (const Used& each : used) {
-        if (counts_for(program, each.ingredient, name)) named.ingoing += each.weight;
+        const bool kind = is_kind_of(program, each.ingredient, name);
+        if (!kind && !counts_for(program, each.ingredient, name)) continue;
+        named.ingoing += each.weight;
+        if (kind) named.kinds.push_back(program[each.ingredient].name);
       }
       if (!named.ingoing.is_positive()) continue;
       result.push_back(named);

@@ -13,6 +13,7 @@ namespace maslin::label {
 struct Named {
   std::string what;  // as the title has it, lower case
   Mass ingoing;
+  std::vector<std::string> kinds;  // what counts for it under a longer name: `cooking apple`
 };
 
 // The ingredients, and classes of them, that are named in a title.
