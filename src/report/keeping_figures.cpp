@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "language/contents.hpp"
@@ -31,6 +32,15 @@ std::optional<language::Contents> contents_of(const language::Program& program,
       language::Contents::of(program, program[plan.draft().task.framework], parts, finished);
   if (!contents) return std::nullopt;
   return std::move(contents.value());
+}
+
+// Wider where the pH of some of the produce is in no table.
+PhDifference claimed_uncertainty(const language::Program& program, const plan::Draft& draft) {
+  const bool all_known =
+      std::all_of(draft.produce.begin(), draft.produce.end(), [&](const plan::Taken& each) {
+        return program[each.ingredient].ph.has_value() || !each.weight.is_positive();
+      });
+  return all_known ? science::claimed_uncertainty : science::claimed_uncertainty_with_unknown;
 }
 
 std::string_view assumption_text(science::PhAssumption assumption) {
@@ -90,7 +100,7 @@ KeepingFigures keeping_figures(const language::Program& program, const plan::Ver
          ""});
     const auto taken = plan::all_taken(plan.draft());
     const auto& driver = plan::taken_of(plan.draft(), taken[ph->driver]).ingredient;
-    result.ph = {ph->expected.in_unit(), science::claimed_uncertainty.in_unit(),
+    result.ph = {ph->expected.in_unit(), claimed_uncertainty(program, plan.draft()).in_unit(),
                  program[driver].name, assumption_text(ph->assumption)};
   }
   if (const auto activity = contents->water_activity()) {

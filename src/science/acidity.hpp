@@ -49,6 +49,9 @@ MolePerLitre protons_between(const std::vector<Dissolved>& acids, PH low, PH hig
 // those recipes are other makers' than those of the foods measured. Published models with fitted
 // buffers reach 0.1 to 0.15.
 inline constexpr PhDifference claimed_uncertainty{0.35};
+// The same where the pH of some part is not known: the four sauces of that table, with a rest that
+// is not stated, lie up to 0.65 away.
+inline constexpr PhDifference claimed_uncertainty_with_unknown{0.7};
 
 // One ingredient of a mixture as far as its acid goes.
 struct AcidPart {
