@@ -415,7 +415,11 @@ class Grounder {
     const bool finished = is_of_finished(limit);
     for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
       if (!is_weight(blend_, column)) continue;
-      const double share = share_at(given_, blend_, limit, column, low) - (finished ? bound : 0);
+      const ColumnInfo& info = blend_.columns[column];
+      const bool counts =
+          finished || (info.role != Role::produce &&
+                       joins_whole(program_, limit, blend_.supplies[info.supply].ingredient));
+      const double share = share_at(given_, blend_, limit, column, low) - (counts ? bound : 0);
       if (share == 0) continue;
       terms.push_back({column, share});
       largest = std::max(largest, std::abs(share));

@@ -7,6 +7,7 @@
 #include "label/nutrition_table.hpp"
 #include "label/quantities.hpp"
 #include "label/reserved.hpp"
+#include "label/title_words.hpp"
 
 namespace maslin::label {
 namespace {
@@ -87,6 +88,18 @@ TEST(Label, ALongerNameIsNotCountedAsAShorterOne) {
   ASSERT_EQ(named.size(), 2U);
   EXPECT_EQ(named[0].ingoing, Mass(300));
   EXPECT_EQ(named[1].what, "onion");
+}
+
+TEST(Label, WordsOfATitleAreFoundWhateverStandsBetweenThem) {
+  for (const char* title : {"Apple jam", "Jam, apple", "JAM: apple", "Apple jams", "Apple (jam)",
+                            "Apple-jam!", "apple/jam", "Apple\u2013jam", "\u201CApple jam\u201D"}) {
+    EXPECT_TRUE(holds_words(title, "jam")) << title;
+  }
+  for (const char* title : {"Jambalaya", "Apple jamboree", "Pyjam", ""}) {
+    EXPECT_FALSE(holds_words(title, "jam")) << title;
+  }
+  EXPECT_TRUE(holds_words("Plum extra-jam", "extra jam"));
+  EXPECT_FALSE(holds_words("Jam, extra", "extra jam"));
 }
 
 TEST(Label, AKindOfWhatIsNamedCountsForIt) {

@@ -144,8 +144,25 @@ class Maker {
     for (const Used& each : used_) {
       label_.ingredients.push_back(listed(program_, each, declared, label_.law));
     }
+    add_salt_of_a_brine(declared);
     label_.card = card_of(program_, used_, declared, label_.law);
     label_.not_stated = not_stated(program_, used_);
+  }
+
+  // How much of it stays in the produce nobody knows before it is measured.
+  void add_salt_of_a_brine(bool declared) {
+    const auto salt = plan::salt_beside(program_, plan_.afternoon.saltings);
+    if (!salt) return;
+    blank("salt",
+          "what salting or a brine leaves in the produce is not worked out: have the salt "
+          "of 100 g measured");
+    const bool listed = std::any_of(used_.begin(), used_.end(), [&](const Used& each) {
+      return each.ingredient == salt->ingredient;
+    });
+    if (listed) return;
+    const Used trace{salt->ingredient, Mass(), Mass()};
+    label_.ingredients.push_back(label::listed(program_, trace, declared, label_.law));
+    used_.push_back(trace);
   }
 
   void add_quantities() {
@@ -187,6 +204,10 @@ class Maker {
       return;
     }
     label_.nutrition = nutrition_rows(middle_of(science::nutrients(contents->left())));
+    if (plan_.afternoon.saltings.empty()) return;
+    for (NutritionRow& row : label_.nutrition) {
+      if (row.what == "salt") row.amount.reset();
+    }
   }
 
   // The lightest that a full jar may be: little weight in much room.

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-#include "base/spelling.hpp"
+#include "label/title_words.hpp"
 #include "language/membership.hpp"
 #include "language/names.hpp"
 
@@ -14,21 +14,11 @@ namespace {
 
 using language::Program;
 
-std::vector<std::string> words_in(const std::string& text) {
-  std::vector<std::string> words(1);
-  for (const char c : lower_case(text)) {
-    const bool breaks = c == ' ' || c == ',' || c == ';' || c == '(' || c == ')';
-    if (!breaks) words.back() += c;
-    if (breaks && !words.back().empty()) words.emplace_back();
-  }
-  if (words.back().empty()) words.pop_back();
-  return words;
-}
-
 template <class Thing>
 bool is_called(const Thing& thing, const std::string& name) {
   const auto same = [&](const std::string& each) {
-    return lower_case(each) == name || lower_case(each) + "s" == name;
+    const std::string called = fmt::format("{}", fmt::join(words_in(each), " "));
+    return called == name || called + "s" == name;
   };
   return same(thing.name) || std::any_of(thing.also.begin(), thing.also.end(), same);
 }
@@ -36,7 +26,8 @@ bool is_called(const Thing& thing, const std::string& name) {
 // Whether it is some kind of the one ingredient that is called so: `cooking apple` of `apple`.
 bool is_kind_of(const Program& program, language::IngredientId id, const std::string& name) {
   const language::Ingredient& kind = program[id];
-  if (!lower_case(kind.name).ends_with(" " + name) || kind.parents.empty()) return false;
+  const std::string longer = fmt::format("{}", fmt::join(words_in(kind.name), " "));
+  if (!longer.ends_with(" " + name) || kind.parents.empty()) return false;
   return std::any_of(program.ingredients.begin(), program.ingredients.end(), [&](const auto& each) {
     return is_called(each, name) && !each.parents.empty() &&
            each.parents.front() == kind.parents.front();

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "base/spelling.hpp"
+#include "label/title_words.hpp"
 #include "language/amounts.hpp"
 #include "language/membership.hpp"
 #include "science/fruit.hpp"
@@ -19,11 +19,6 @@ using language::Limit;
 using language::Standard;
 using language::Whole;
 using plan::Taken;
-
-bool holds_words(const std::string& title, std::string_view words) {
-  const std::string low = " " + lower_case(title) + " ";
-  return low.find(" " + lower_case(words) + " ") != std::string::npos;
-}
 
 std::vector<const Taken*> all_taken(const plan::Draft& draft) {
   std::vector<const Taken*> all;

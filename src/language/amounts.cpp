@@ -100,9 +100,18 @@ bool is_of_finished(const Limit& limit) {
   return limit.whole == Whole::none;
 }
 
+bool joins_whole(const Program& program, const Limit& limit, IngredientId addition) {
+  if (limit.whole != Whole::produce_and_water) return false;
+  const Rational nearly_all(Rational::Wide{99}, Rational::Wide{100});
+  const auto& composition = program[addition].composition;
+  return composition.or_none(science::Substance::water).low >= nearly_all;
+}
+
 bool is_linear(const Limit& limit) {
   if (limit.whole == Whole::volatile_matter) return false;
-  if (!limit.property) return limit.whole == Whole::prepared_produce || is_of_finished(limit);
+  const bool of_produce =
+      limit.whole == Whole::prepared_produce || limit.whole == Whole::produce_and_water;
+  if (!limit.property) return of_produce || is_of_finished(limit);
   switch (*limit.property) {
     case Property::soluble_solids:
     case Property::total_solids:
@@ -112,7 +121,7 @@ bool is_linear(const Limit& limit) {
     // Part of the acid boils away with the water.
     case Property::acetic_acid:
     case Property::acidity:
-      return limit.whole == Whole::prepared_produce;
+      return of_produce;
     default:
       return false;
   }

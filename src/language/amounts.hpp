@@ -63,6 +63,9 @@ bool is_computed(const Limit& limit);
 // Whether some limit says how far to boil down.
 bool says_how_far(const Framework& framework);
 
+// Whether this is weighed into the whole of a limit beside the produce: water, in a brine.
+bool joins_whole(const Program& program, const Limit& limit, IngredientId addition);
+
 // Whether a limit speaks of what leaves the pan.
 bool is_of_finished(const Limit& limit);
 

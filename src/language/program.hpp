@@ -176,6 +176,7 @@ struct Substitution {
 enum class Whole : std::uint8_t {
   none,
   prepared_produce,
+  produce_and_water,  // prepared produce, and the water it stands in: of a brine
   finished_product,
   volatile_matter,
   produce_and_sweetener,  // as they are weighed in; only the law of a name asks by it

@@ -103,13 +103,15 @@ std::optional<Whole> read_whole(Context& context, const Measure& measure) {
   if (!measure.whole) return Whole::none;
   const std::string name = normal_name(measure.whole.child(Kind::name));
   if (name == "prepared produce" || name == "produce") return Whole::prepared_produce;
+  if (name == "vegetables and water" || name == "produce and water")
+    return Whole::produce_and_water;
   if (name == "finished product" || name == "finished") return Whole::finished_product;
   if (name == "volatile matter") return Whole::volatile_matter;
   if (name == "produce and sweetener") return Whole::produce_and_sweetener;
   context
       .report(Code::unknown_whole, measure.whole.span(),
               fmt::format("`{}` is nothing that a share can be taken of", name))
-      .with_mend("write `of prepared produce` or `of finished product`");
+      .with_mend("write `of prepared produce`, `of vegetables and water` or `of finished product`");
   return std::nullopt;
 }
 

@@ -144,7 +144,6 @@ void report_jars(const language::Program& program, const VerifiedPlan& plan,
   }
   if (!plan.draft().task.jars.empty()) {
     report_missing(*kitchen, afternoon.jars->sizes, diagnostics);
-    return;
   }
   if (afternoon.jars->left_ml == 0) return;
   auto& found = diagnostics.report(
@@ -159,8 +158,9 @@ void report_jars(const language::Program& program, const VerifiedPlan& plan,
 
 }  // namespace
 
-std::optional<Length> headspace_of(const language::Method& method) {
-  return method.filling ? method.filling->headspace : std::nullopt;
+Headspace headspace_of(const language::Method& method) {
+  if (method.filling && method.filling->headspace) return {*method.filling->headspace, false};
+  return {is_boiled_to_a_set(method) ? headspace_of_jam : usual_headspace, true};
 }
 
 Range<Volume> expected_volume(const language::Program& program, const VerifiedPlan& plan,
@@ -174,6 +174,7 @@ Afternoon plan_afternoon(const language::Program& program, const VerifiedPlan& p
   const language::Kitchen* kitchen = kitchen_of(program, plan);
   const language::Method& method = program[plan.draft().task.framework].method;
   afternoon.timeline = make_timeline(program, plan);
+  afternoon.saltings = saltings_of(plan.draft(), afternoon.timeline);
   afternoon.course = make_course(program, plan, afternoon.timeline);
   afternoon.boils = make_boils(program, plan, afternoon.timeline, afternoon.course);
   afternoon.misses = missed_by_boils(program, plan.draft(), afternoon.boils);
@@ -199,6 +200,7 @@ void report_kitchen(const language::Program& program, const VerifiedPlan& plan,
   report_pan(program, plan, afternoon.boils, diagnostics);
   report_misses(program, plan, afternoon.misses, diagnostics);
   report_jars(program, plan, afternoon, diagnostics);
+  if (afternoon.liquor) report_cover(program, plan, *afternoon.liquor, diagnostics);
   report_filling_heat(program, plan, afternoon.height, diagnostics);
   if (afternoon.tested) report_tested(program, plan, *afternoon.tested, diagnostics);
 }

@@ -11,6 +11,7 @@
 #include "plan/clock.hpp"
 #include "plan/jars.hpp"
 #include "plan/liquor.hpp"
+#include "plan/salting.hpp"
 #include "plan/tested.hpp"
 #include "plan/timeline.hpp"
 
@@ -20,6 +21,7 @@ struct Afternoon {
   Timeline timeline;
   Course course;
   Boils boils;
+  std::vector<Salting> saltings;
   std::vector<BoilMiss> misses;  // limits that a boil does not keep to, by rounding
   std::optional<Height> height;
   std::optional<Range<Temperature>> set;  // where jam has reached its solids, by a thermometer
@@ -31,7 +33,8 @@ struct Afternoon {
 
 Afternoon plan_afternoon(const language::Program& program, const VerifiedPlan& plan);
 
-std::optional<Length> headspace_of(const language::Method& method);
+// As the method says it; else by what is filled: jam, or anything else.
+Headspace headspace_of(const language::Method& method);
 
 // What the whole batch is expected to fill, boiling hot, less what sticks to the pan.
 Range<Volume> expected_volume(const language::Program& program, const VerifiedPlan& plan,

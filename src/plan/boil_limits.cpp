@@ -47,7 +47,9 @@ std::optional<BoilMiss> miss_of(const language::Program& program, const Draft& d
   Bounds sum;
   for (const BoilItem& item : boils.items) {
     const Rational weight = grams_in(item, boil);
-    if (item.taken.list == language::SlotKind::produce) produce += weight;
+    const bool is_produce = item.taken.list == language::SlotKind::produce;
+    const bool joins = joins_whole(program, limit, taken_of(draft, item.taken).ingredient);
+    if (is_produce || joins) produce += weight;
     const Bounds share = counted(program, limit, taken_of(draft, item.taken));
     sum = {sum.low + weight * share.low, sum.high + weight * share.high};
   }

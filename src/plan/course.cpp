@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "language/membership.hpp"
+#include "plan/salting.hpp"
 
 namespace maslin::plan {
 namespace {
@@ -33,30 +34,30 @@ class CourseMaker {
  private:
   // The stop weight of the plan is what the last boiling down comes to.
   void settle(Course& course) const {
-    course.finish = {FinishedMass(pan_.low + packed_), FinishedMass(pan_.high + packed_)};
+    course.finish = {FinishedMass(pan_.low + packed_.low), FinishedMass(pan_.high + packed_.high)};
     const auto finished = plan_.finished();
     if (!finished) return;
     course.finish = Range<FinishedMass>::exactly(*finished);
     course.is_boiled_down = true;
-    Rational later;
+    Bounds later;
     for (std::size_t i = timeline_.size(); i-- > 0;) {
       for (std::size_t j = timeline_[i].steps.size(); j-- > 0;) {
         if (timeline_[i].steps[j].step->kind == StepKind::reduce) {
-          course.after[i][j] = Range<Mass>::exactly(Mass(finished->in_base() - later));
+          course.after[i][j] = {Mass(finished->in_base() - later.high),
+                                Mass(finished->in_base() - later.low)};
           return;
         }
-        later += sum_of(timeline_[i].steps[j].entering);
+        const Bounds entering = sum_of(timeline_[i].steps[j].entering);
+        later = {later.low + entering.low, later.high + entering.high};
       }
     }
   }
 
   void take(const TimelineStep& step) {
-    const Rational entering = sum_of(step.entering);
-    if (step.for_jars) {
-      packed_ += entering;
-      return;
-    }
-    pan_ = {pan_.low + entering, pan_.high + entering};
+    const Bounds entering = sum_of(step.entering);
+    Bounds& where = step.for_jars ? packed_ : pan_;
+    where = {where.low + entering.low, where.high + entering.high};
+    if (step.for_jars) return;
     switch (step.step->kind) {
       case StepKind::simmer:
       case StepKind::boil:
@@ -75,9 +76,15 @@ class CourseMaker {
     }
   }
 
-  Rational sum_of(const std::vector<Item>& items) const {
-    Rational sum;
-    for (const Item& item : items) sum += weight_of(draft_, item);
+  // Less the water that salt has drawn from it.
+  Bounds sum_of(const std::vector<Item>& items) const {
+    Bounds sum;
+    for (const Item& item : items) {
+      const Rational weight = weight_of(draft_, item);
+      const Bounds lost = lost_by_salting(draft_, timeline_, item.taken);
+      sum.low += weight * (Rational(1) - lost.high);
+      sum.high += weight * (Rational(1) - lost.low);
+    }
     return sum;
   }
 
@@ -104,8 +111,8 @@ class CourseMaker {
   const VerifiedPlan& plan_;
   const Draft& draft_;
   const Timeline& timeline_;
-  Bounds pan_;       // g
-  Rational packed_;  // g in the jars
+  Bounds pan_;     // g
+  Bounds packed_;  // g in the jars
 };
 
 }  // namespace

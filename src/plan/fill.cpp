@@ -21,26 +21,45 @@ Rational scaled(const language::Program& program, const Task& task, const Plan& 
   return (prepared * wanted * middle(near_enough) / expected(program, plan)).ceil_to(step);
 }
 
+// What so many equal boils can fill with these jars so that nothing is without one: a jar that two
+// boils would share stays empty.
+Rational room_for_boils(const language::Framework& framework, const Task& task,
+                        const Rational& room, long boils) {
+  const Rational hundredth(Rational::Wide{1}, Rational::Wide{100});
+  for (Rational part(1); part.is_positive(); part -= hundredth) {
+    const Volume each(room * part / Rational(boils));
+    const JarPlan jars = plan_jars(task.jars, headspace_of(framework.method), {each, each}, boils);
+    if (jars.left_ml == 0) return room * part;
+  }
+  return room;
+}
+
 }  // namespace
 
 Volume room_in(const language::Framework& framework, const std::vector<language::JarStock>& jars) {
-  const Length headspace = headspace_of(framework.method).value_or(usual_headspace);
+  const Length headspace = headspace_of(framework.method).height;
   long sum = 0;
   for (const JarSize& size : jar_sizes(jars, headspace)) sum += size.fill * size.count;
   return Volume(Rational(sum));
 }
 
 Aim aim_to_fill(const language::Program& program, const Task& task) {
-  const Rational wanted = room_in(program[task.framework], task.jars).in_base();
+  const language::Framework& framework = program[task.framework];
+  const Rational room = room_in(framework, task.jars).in_base();
+  Rational wanted = room;
   Task trial = task;
   trial.aim = Aim{};
   trial.jars.clear();  // volumes do not depend on them, and a mend sought for them would ask here
   // Volume goes by the weight of the batch as long as the mix stays the same; twice is near enough.
-  constexpr int tries = 4;
+  constexpr int tries = 5;
   for (int i = 0; i < tries; ++i) {
     Diagnostics unheard;
     const Made made = make_plan(program, trial, unheard);
     if (!made.plan) return trial.aim;
+    const Boils& boils = made.plan->afternoon.boils;
+    if (trial.aim.kind == AimKind::prepared && boils.count > 1 && !boils.too_many) {
+      wanted = room_for_boils(framework, task, room, boils.count);
+    }
     const Rational reached = expected(program, *made.plan) / wanted;
     if (trial.aim.kind == AimKind::prepared && near_enough.contains(reached)) break;
     trial.aim = {AimKind::prepared, scaled(program, task, *made.plan, wanted)};

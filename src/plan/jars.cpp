@@ -10,6 +10,8 @@ const Rational quarter_of_pi(Rational::Wide{355}, Rational::Wide{452});
 
 long whole(const Rational& value) { return static_cast<long>(value.floor_to(1).to_double()); }
 
+long taste_of(long millilitres) { return whole(tasted * Rational(millilitres)); }
+
 long capacity(const std::vector<JarSize>& sizes) {
   long sum = 0;
   for (const JarSize& size : sizes) sum += size.fill * size.count;
@@ -25,8 +27,11 @@ class Sums {
     for (std::size_t i = sizes.size(); i-- > 0;) extend(i);
   }
 
-  bool reaches(std::size_t from, long sum) const {
-    return sum >= 0 && reached_[from][static_cast<std::size_t>(sum)];
+  bool reaches(std::size_t from, Range<long> sums) const {
+    for (long sum = std::max(0L, sums.low); sum <= sums.high; ++sum) {
+      if (reached_[from][static_cast<std::size_t>(sum)]) return true;
+    }
+    return false;
   }
 
  private:
@@ -51,16 +56,20 @@ class Sums {
 };
 
 // Every jar full, as many of the largest as can be; nothing where no choice does it.
-std::optional<Filling> fill_exactly(long millilitres, const std::vector<JarSize>& sizes) {
-  if (millilitres > most_millilitres) return std::nullopt;
-  const Sums sums(millilitres, sizes);
+std::optional<Filling> fill_exactly(Range<long> millilitres, const std::vector<JarSize>& sizes) {
+  if (millilitres.high > most_millilitres) return std::nullopt;
+  const Sums sums(millilitres.high, sizes);
   if (!sums.reaches(0, millilitres)) return std::nullopt;
   Filling filling;
   for (std::size_t i = 0; i < sizes.size(); ++i) {
-    long jars = std::min(sizes[i].count, millilitres / sizes[i].fill);
-    while (!sums.reaches(i + 1, millilitres - jars * sizes[i].fill)) --jars;
+    const auto rest = [&](long jars) {
+      return Range<long>{millilitres.low - jars * sizes[i].fill,
+                         millilitres.high - jars * sizes[i].fill};
+    };
+    long jars = std::min(sizes[i].count, millilitres.high / sizes[i].fill);
+    while (!sums.reaches(i + 1, rest(jars))) --jars;
     filling.full.push_back(jars);
-    millilitres -= jars * sizes[i].fill;
+    millilitres = rest(jars);
   }
   return filling;
 }
@@ -83,13 +92,12 @@ Filling fill_with_a_rest(long millilitres, const std::vector<JarSize>& sizes) {
   return filling;
 }
 
-Filling without_a_taste(Filling filling, long millilitres) {
-  const Rational little = tasted * Rational(millilitres);
-  if (Rational(filling.part_ml) <= little) {
+Filling without_a_taste(Filling filling, long taste) {
+  if (filling.part_ml <= taste) {
     filling.part_size.reset();
     filling.part_ml = 0;
   }
-  if (Rational(filling.left_ml) <= little) filling.left_ml = 0;
+  if (filling.left_ml <= taste) filling.left_ml = 0;
   return filling;
 }
 
@@ -132,25 +140,25 @@ std::vector<JarSize> jar_sizes(const std::vector<language::JarStock>& stock, Len
   return sizes;
 }
 
-Filling fill_jars(long millilitres, const std::vector<JarSize>& sizes) {
+Filling fill_jars(long millilitres, const std::vector<JarSize>& sizes, long taste) {
   if (millilitres < capacity(sizes)) {
-    if (auto exact = fill_exactly(millilitres, sizes)) return *exact;
+    if (auto exact = fill_exactly({millilitres - taste, millilitres}, sizes)) return *exact;
   }
-  return fill_with_a_rest(millilitres, sizes);
+  return without_a_taste(fill_with_a_rest(millilitres, sizes), taste);
 }
 
-JarPlan plan_jars(const std::vector<language::JarStock>& stock, std::optional<Length> headspace,
+JarPlan plan_jars(const std::vector<language::JarStock>& stock, const Headspace& headspace,
                   const Range<Volume>& expected, long boils) {
   JarPlan plan;
-  plan.headspace = headspace.value_or(usual_headspace);
-  plan.headspace_assumed = !headspace.has_value();
+  plan.headspace = headspace.height;
+  plan.headspace_assumed = headspace.assumed;
   plan.sizes = jar_sizes(stock, plan.headspace);
   plan.expected_ml = {whole(expected.low.in_base()), whole(expected.high.in_base())};
   plan.used.assign(plan.sizes.size(), 0);
   const long middle_ml = (plan.expected_ml.low + plan.expected_ml.high) / 2;
   std::vector<JarSize> left = plan.sizes;
   for (long boil = 1; boil <= boils; ++boil) {
-    Filling filling = without_a_taste(fill_jars(middle_ml, left), middle_ml);
+    Filling filling = fill_jars(middle_ml, left, taste_of(middle_ml));
     for (std::size_t i = 0; i < left.size(); ++i) {
       const long jars = filling.full[i] + (filling.part_size == i ? 1 : 0);
       left[i].count -= jars;

@@ -19,6 +19,13 @@ inline constexpr long most_millilitres = 50000;
 // Where the method says nothing: what jars of chutney and pickle are left (USDA home-canning guide,
 // half an inch).
 inline const Length usual_headspace{Rational(13)};
+// And of jam (the same, a quarter of an inch; from memory).
+inline const Length headspace_of_jam{Rational(6)};
+
+struct Headspace {
+  Length height;
+  bool assumed = false;  // the method says nothing of it
+};
 
 // What goes into a jar of this size below the headspace, in whole ml; at least one.
 long filled_to(Volume brimful, Length headspace);
@@ -43,8 +50,9 @@ struct Filling {
 
 // First as little as can be without a jar; then no jar that is not full, if any choice of jars does
 // that, else one; then as many of the largest as can be, then of the next, and so on; the one that
-// is not full the smallest that holds what is left. Sizes largest first, `fill` from 1.
-Filling fill_jars(long millilitres, const std::vector<JarSize>& sizes);
+// is not full the smallest that holds what is left. What is left over and no more than a taste
+// counts as nothing. Sizes largest first, `fill` from 1.
+Filling fill_jars(long millilitres, const std::vector<JarSize>& sizes, long taste = 0);
 
 // A run of boils that are filled alike.
 struct FilledBoils {
@@ -71,7 +79,7 @@ inline const Rational tasted(Rational::Wide{2}, Rational::Wide{100});
 // Each boil is filled while it is hot, from the jars that the one before left. `expected` is of
 // each boil; jars are chosen for its middle, and enough are warmed beside for its high end and one
 // more.
-JarPlan plan_jars(const std::vector<language::JarStock>& stock, std::optional<Length> headspace,
+JarPlan plan_jars(const std::vector<language::JarStock>& stock, const Headspace& headspace,
                   const Range<Volume>& expected, long boils);
 
 }  // namespace maslin::plan

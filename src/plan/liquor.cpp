@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "plan/liquor.hpp"
 
+#include <fmt/format.h>
+
 #include "language/amounts.hpp"
 #include "language/checks/checks.hpp"
 #include "language/membership.hpp"
@@ -16,6 +18,7 @@ struct Sum {
   Bounds sour;       // volume of what has a strength stated, ml
   Bounds dissolved;  // the acid in that, g
   Bounds other;      // volume of other liquids, ml
+  Rational liquids;  // weight of all liquids, g
 };
 
 Bounds operator+(const Bounds& a, const Bounds& b) { return {a.low + b.low, a.high + b.high}; }
@@ -34,6 +37,7 @@ void add(const language::Program& program, const Draft& draft, const Item& item,
   const bool liquid = language::is_of_class(program, taken.ingredient, "liquid");
   if (liquid && water && water->low >= as_good_as_water) sum.water += weight;
   if (!liquid) return;
+  sum.liquids += weight;
   const auto& figure = program[taken.ingredient].density;
   const Bounds density = figure ? figure->value : Bounds::exactly(1);
   const Bounds volume{weight / density.high, weight / density.low};
@@ -72,8 +76,25 @@ std::optional<Liquor> liquor_of(const language::Program& program, const Verified
   }
   if (!packed.weight.is_positive() || !poured.weight.is_positive()) return std::nullopt;
   const Bounds acid{poured.acid.low + packed.acid.low, poured.acid.high + packed.acid.high};
+  const Rational pieces = packed.weight - packed.liquids;
+  const Rational cover =
+      pieces.is_positive() ? (poured.weight + packed.liquids) / pieces : Rational(1);
   return Liquor{acidity_of(poured), part(poured.acid, poured.weight),
-                part(acid, poured.weight + packed.weight), poured.water / poured.weight};
+                part(acid, poured.weight + packed.weight), poured.water / poured.weight, cover};
+}
+
+void report_cover(const language::Program& program, const VerifiedPlan& plan, const Liquor& liquor,
+                  Diagnostics& diagnostics) {
+  const language::Method& method = program[plan.draft().task.framework].method;
+  if (language::ferments(method) || liquor.cover >= least_cover) return;
+  diagnostics
+      .report(Code::uncovered, method.span,
+              fmt::format("{} g of liquor is to cover each kilogram of what is packed",
+                          (liquor.cover * 1000).to_decimal(0)))
+      .with_why(
+          "pieces packed tight leave about a third of the jar to the liquor, half as much as "
+          "they weigh; what stands out of it spoils")
+      .with_mend("write more vinegar for each kilogram into the framework, or pack less");
 }
 
 bool check_liquor(const language::Program& program, const VerifiedPlan& plan, const Liquor& liquor,

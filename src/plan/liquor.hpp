@@ -15,7 +15,14 @@ struct Liquor {
   Bounds poured;     // in the liquor as it is poured
   Bounds whole_jar;  // in all that is in the jar, once liquor and produce are alike throughout
   Rational water;    // share of water that is added to the liquor
+  Rational cover;    // g of liquor for each g of what is packed
 };
+
+// Pieces packed tight leave a third of a jar to the liquor (common practice, no source).
+inline const Rational least_cover(Rational::Wide{1}, Rational::Wide{2});
+// Too little to cover what is packed, as a finding; what ferments makes its own brine.
+void report_cover(const language::Program& program, const VerifiedPlan& plan, const Liquor& liquor,
+                  Diagnostics& diagnostics);
 
 // False after a report: weaker than a route that is claimed asks, and not as it was tested.
 bool check_liquor(const language::Program& program, const VerifiedPlan& plan, const Liquor& liquor,

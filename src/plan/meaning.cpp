@@ -258,6 +258,13 @@ Part Meaning::part_of_limit(const language::Limit& limit, bool low) const {
     if (blend_.evaporated) part.whole.push_back({*blend_.evaporated, -1});
   } else {
     part.whole = {{blend_.total, 1}};
+    for (const Term& weight : weights()) {
+      const blend::ColumnInfo& info = blend_.columns[weight.column];
+      const bool joins =
+          info.role != blend::Role::produce &&
+          joins_whole(given_.program, limit, blend_.supplies[info.supply].ingredient);
+      if (joins) part.whole.push_back({weight.column, 1});
+    }
   }
   return part;
 }
@@ -311,7 +318,9 @@ std::string Meaning::of_limit(Statement statement, const Conflict& conflict) con
   if (cap && speaks_of_weights()) return of_cap(limit, statement, conflict);
   const std::string text =
       share_range(limit.range, limit.has_low, limit.has_high) +
-      (is_of_finished(limit) ? " of what leaves the pan" : " of the prepared produce");
+      (is_of_finished(limit)                               ? " of what leaves the pan"
+       : limit.whole == language::Whole::produce_and_water ? " of vegetables and water"
+                                                           : " of the prepared produce");
   const std::string reached = reached_limit(limit, statement, conflict);
   return reached.empty() ? text : text + "; " + reached;
 }

@@ -75,6 +75,10 @@ Bounds curved_value(const Limit& limit, const std::optional<language::Contents>&
 
 Bounds linear_value(const Case& given, const Limit& limit) {
   Rational whole = given.total.in_base();
+  for (const Entry& entry : given.pan) {
+    if (entry.list == SlotKind::produce) continue;
+    if (joins_whole(given.program, limit, entry.taken->ingredient)) whole += entry.taken->weight;
+  }
   if (is_of_finished(limit)) whole = given.draft.finished.value_or(Rational::undefined());
   const Bounds sum = sum_in_pan(given, limit);
   return {sum.low / whole, sum.high / whole};

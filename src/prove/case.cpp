@@ -93,7 +93,10 @@ class Counting {
       const auto known = share_of(given_.program, *limit_.property, stuff);
       share = known ? (low_ ? known->low : known->high).to_double() : (low_ ? 0 : 1);
     }
-    return sign * (share - (is_of_finished(limit_) ? bound_ : 0));
+    const bool counts =
+        is_of_finished(limit_) ||
+        (slot.kind != SlotKind::produce && joins_whole(given_.program, limit_, stuff.ingredient));
+    return sign * (share - (counts ? bound_ : 0));
   }
   double of_boiled_off() const {
     const double sign = low_ ? 1 : -1;

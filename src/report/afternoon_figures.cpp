@@ -37,24 +37,46 @@ JarRow jar_row_of(const plan::JarPlan& plan) {
   return row;
 }
 
-// From the last boil-up before the end of boiling down to that end, in a quick and in a slow
-// kitchen.
-std::optional<Range<Duration>> time_of(const plan::Afternoon& afternoon) {
+struct LastReduction {
+  std::size_t stage = 0;
+  std::size_t step = 0;
+};
+
+std::optional<LastReduction> last_reduction(const plan::Timeline& timeline) {
+  for (std::size_t i = timeline.size(); i-- > 0;) {
+    for (std::size_t j = timeline[i].steps.size(); j-- > 0;) {
+      if (timeline[i].steps[j].step->kind == language::StepKind::reduce) return {{i, j}};
+    }
+  }
+  return std::nullopt;
+}
+
+// In the pan when it begins, of the whole batch.
+Range<Mass> before(const plan::Afternoon& afternoon, const LastReduction& last) {
+  if (last.step > 0) return afternoon.course.after[last.stage][last.step - 1];
+  for (std::size_t i = last.stage; i-- > 0;) {
+    if (!afternoon.course.after[i].empty()) return afternoon.course.after[i].back();
+  }
+  return {};
+}
+
+// How long it takes, in a quick and in a slow kitchen: from the mark before its own.
+std::optional<Range<Duration>> time_of(const plan::Afternoon& afternoon,
+                                       const std::optional<LastReduction>& last) {
   using What = plan::ClockMark::What;
   if (!afternoon.clock) return std::nullopt;
-  std::optional<Range<Duration>> from;
-  std::optional<Range<Duration>> time;
+  Range<Duration> from;
   for (const plan::ClockMark& mark : afternoon.clock->marks) {
-    if (mark.what == What::at_the_boil) from = mark.at;
-    const bool reduced =
-        mark.what == What::boiled_down ||
-        (mark.what == What::step_done &&
-         afternoon.timeline[mark.stage].steps[mark.step].step->kind == language::StepKind::reduce);
-    if (!reduced || !from) continue;
-    time = {Duration(mark.at.low.in_base() - from->low.in_base()),
-            Duration(mark.at.high.in_base() - from->high.in_base())};
+    const bool done =
+        last ? mark.what == What::step_done && mark.stage == last->stage && mark.step == last->step
+             : mark.what == What::boiled_down;
+    if (done) {
+      return Range<Duration>{Duration(mark.at.low.in_base() - from.low.in_base()),
+                             Duration(mark.at.high.in_base() - from.high.in_base())};
+    }
+    from = mark.at;
   }
-  return time;
+  return std::nullopt;
 }
 
 }  // namespace
@@ -70,12 +92,22 @@ void add_afternoon_figures(const plan::Plan& plan, Sheet& sheet) {
     sheet.depth = DepthStrip{middle_of(boils.depths->start), middle_of(boils.depths->stop)};
   }
   if (!sheet.boiling_down || boils.too_many) return;
-  sheet.boiling_down->time = time_of(afternoon);
+  BoilingDown& drawn = *sheet.boiling_down;
+  const auto last = last_reduction(afternoon.timeline);
+  drawn.time = time_of(afternoon, last);
+  const Rational count(boils.count);
+  const auto each = [&](const auto& mass) {
+    return IngoingMass((mass.in_base() / count).round_to(Rational(1)));
+  };
+  if (last) {
+    const Range<Mass> weight = before(afternoon, *last);
+    drawn.from = {each(weight.low), each(weight.high)};
+  } else {
+    drawn.from = {each(drawn.from.low), each(drawn.from.high)};
+  }
   if (boils.count == 1 || !boils.stop) return;
-  const Rational ingoing = sheet.boiling_down->ingoing.in_base() / Rational(boils.count);
-  sheet.boiling_down->ingoing = IngoingMass(ingoing.round_to(1));
-  sheet.boiling_down->stop = boils.stop->contents;
-  if (sheet.boiling_down->window) sheet.boiling_down->window = boils.stop->window;
+  drawn.stop = boils.stop->contents;
+  if (drawn.window) drawn.window = boils.stop->window;
 }
 
 }  // namespace maslin::report

@@ -21,9 +21,9 @@ Rational to_hundredth(const Rational& money) {
 // What one thing taken costs; nothing where a part of it has no price.
 class Prices {
  public:
-  Prices(const Program& program, const plan::Draft& draft, const language::Kitchen* kitchen)
-      : drawer_(program, program[draft.task.basket], kitchen),
-        purchases_(purchases_of(program, draft)) {}
+  Prices(const Program& program, const plan::Plan& plan, const language::Kitchen* kitchen)
+      : drawer_(program, program[plan.verified.draft().task.basket], kitchen),
+        purchases_(purchases_of(program, plan)) {}
 
   std::optional<Rational> of(const plan::Taken& taken) {
     const auto drawn = drawer_.draw(taken);
@@ -88,19 +88,20 @@ void add_jars(const plan::JarPlan& jars, long boils, const language::Kitchen* ki
 std::optional<Cost> cost_of(const Program& program, const plan::Plan& plan) {
   const plan::Draft& draft = plan.verified.draft();
   const auto* kitchen = draft.task.kitchen.valid() ? &program[draft.task.kitchen] : nullptr;
-  Prices prices(program, draft, kitchen);
+  Prices prices(program, plan, kitchen);
   Cost cost;
   bool any = false;
   std::set<std::string> unpriced;
-  for (const plan::TakenId& id : plan::all_taken(draft)) {
-    const plan::Taken& taken = plan::taken_of(draft, id);
+  const auto add = [&](const plan::Taken& taken) {
     if (const auto price = prices.of(taken)) {
       cost.contents += *price;
       any = true;
     } else {
       unpriced.insert(program[taken.ingredient].name);
     }
-  }
+  };
+  for (const plan::TakenId& id : plan::all_taken(draft)) add(plan::taken_of(draft, id));
+  for (const plan::Taken& salt : salt_beside(program, plan)) add(salt);
   cost.contents = to_hundredth(cost.contents);
   cost.unpriced.assign(unpriced.begin(), unpriced.end());
   if (plan.afternoon.jars)

@@ -28,7 +28,7 @@ class Curve {
         svg_(drawing_in({id, "Weight while boiling down", words(), width, height})) {
     const double least = boiling_.window ? boiling_.window->low.to_double() : stop();
     // Room below the window, as much as a quarter of the way down.
-    floor_ = std::max(0.0, least - (ingoing() - least) / 4);
+    floor_ = std::max(0.0, least - (most() - least) / 4);
   }
 
   Element run() {
@@ -40,14 +40,20 @@ class Curve {
   }
 
  private:
-  double ingoing() const { return boiling_.ingoing.to_double(); }
+  double most() const { return boiling_.from.high.to_double(); }
   double stop() const { return boiling_.stop.to_double(); }
   static std::string text(const FinishedMass& mass) { return weight_text(mass.in_base()); }
 
   double height_of(double grams) const {
-    const double whole = ingoing() - floor_;
-    const double part = whole > 0 ? std::clamp((ingoing() - grams) / whole, 0.0, 1.0) : 1.0;
+    const double whole = most() - floor_;
+    const double part = whole > 0 ? std::clamp((most() - grams) / whole, 0.0, 1.0) : 1.0;
     return top + part * (bottom - top);
+  }
+
+  std::string from() const {
+    const std::string low = weight_text(boiling_.from.low.in_base());
+    const std::string high = weight_text(boiling_.from.high.in_base());
+    return low == high ? low : low + " to " + high;
   }
 
   std::string times() const {
@@ -57,8 +63,7 @@ class Curve {
   }
 
   std::string words() const {
-    std::string result = fmt::format("from {} to about {}", weight_text(boiling_.ingoing.in_base()),
-                                     text(boiling_.stop));
+    std::string result = fmt::format("from {} to about {}", from(), text(boiling_.stop));
     if (boiling_.window) {
       result += fmt::format("; the window is {} to {}", text(boiling_.window->low),
                             text(boiling_.window->high));
@@ -73,7 +78,7 @@ class Curve {
     svg_.add(letters_at(left, bottom + letters_apart, Anchor::start,
                         boiling_.time ? "boiling " + times() : "boiling, at a steady heat"));
     svg_.add(letters_at(left, top - 1.2, Anchor::start,
-                        weight_text(boiling_.ingoing.in_base()) + " into the pan"));
+                        from() + (boiling_.time ? " at the boil" : " in the pan")));
   }
 
   void window() {
@@ -90,12 +95,14 @@ class Curve {
                  .with("stroke-width", 0.2));
   }
 
+  // Slowly from the most there is, quickly from the least.
   void fall() {
     const double end = right - 4;
+    const double least = height_of(boiling_.from.low.to_double());
     svg_.add(line_between(left, top, end, height_of(stop()), 0.9));
     if (!boiling_.time || !boiling_.time->high.is_positive()) return;
     const double quick = (boiling_.time->low / boiling_.time->high).to_double();
-    svg_.add(line_between(left, top, left + quick * (end - left), height_of(stop()), 0.9));
+    svg_.add(line_between(left, least, left + quick * (end - left), height_of(stop()), 0.9));
   }
 
   // A weight beside the field, tied to its height in it.

@@ -59,7 +59,7 @@ TEST(ShareBar, StandsWhereTheFiguresAre) {
 }
 
 TEST(BoilingDown, TheWindowStandsAboutTheStop) {
-  const BoilingDown boiling{IngoingMass(8000),
+  const BoilingDown boiling{Range<IngoingMass>::exactly(IngoingMass(8000)),
                             FinishedMass(4400),
                             Range<FinishedMass>{FinishedMass(4200), FinishedMass(4700)},
                             {}};
@@ -71,14 +71,14 @@ TEST(BoilingDown, TheWindowStandsAboutTheStop) {
   EXPECT_LT(stop, below);
   // 20.5 mm for 8000 g down to 4200 g less a quarter of the way: from 5 mm.
   EXPECT_NEAR(stop, 5 + 20.5 * (8000 - 4400) / (8000 - (4200 - (8000 - 4200) / 4.0)), 0.02);
-  for (const char* text : {"8 kg into the pan", "stop at 4.4 kg", "at most 4.7 kg",
-                           "at least 4.2 kg", "boiling, at a steady heat"}) {
+  for (const char* text : {"8 kg in the pan", "stop at 4.4 kg", "at most 4.7 kg", "at least 4.2 kg",
+                           "boiling, at a steady heat"}) {
     EXPECT_TRUE(says(markup, text)) << text;
   }
 }
 
 TEST(BoilingDown, ARangeOfTimesIsTwoLines) {
-  BoilingDown boiling{IngoingMass(8000), FinishedMass(4400), {}, {}};
+  BoilingDown boiling{Range<IngoingMass>::exactly(IngoingMass(8000)), FinishedMass(4400), {}, {}};
   const auto once = values(draw_boiling(boiling, "x").markup(), "line", "x1").size();
   boiling.time = {Duration(3600), Duration(7200)};
   const std::string markup = draw_boiling(boiling, "x").markup();
@@ -90,7 +90,9 @@ TEST(BoilingDown, ARangeOfTimesIsTwoLines) {
 
 TEST(BoilingDown, NothingToBoilOffIsDrawnToo) {
   const std::string markup =
-      draw_boiling({IngoingMass(1000), FinishedMass(1000), {}, {}}, "x").markup();
+      draw_boiling({Range<IngoingMass>::exactly(IngoingMass(1000)), FinishedMass(1000), {}, {}},
+                   "x")
+          .markup();
   EXPECT_EQ(markup.find("nan"), std::string::npos);
   EXPECT_EQ(markup.find("inf"), std::string::npos);
 }

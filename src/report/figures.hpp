@@ -18,12 +18,12 @@ struct ShareBar {
   std::optional<Rational> preferred;
 };
 
-// Of one boil.
+// The last boiling down, of one boil.
 struct BoilingDown {
-  IngoingMass ingoing;
+  Range<IngoingMass> from;  // in the pan when it begins
   FinishedMass stop;
   std::optional<Range<FinishedMass>> window;  // within which the limits hold
-  std::optional<Range<Duration>> time;        // from all at the boil to the stop
+  std::optional<Range<Duration>> time;        // from the boil to the stop
 };
 
 // Jars of one size that are filled alike.

@@ -267,7 +267,9 @@ class PlanWriter {
       }
       json.push_back(
           {{"limit", printable(of)},
-           {"of", language::is_of_finished(limit) ? "finished product" : "prepared produce"},
+           {"of", language::is_of_finished(limit)                     ? "finished product"
+                  : limit.whole == language::Whole::produce_and_water ? "vegetables and water"
+                                                                      : "prepared produce"},
            {"share", range_json(value.value)},
            {"allowed_share", std::move(allowed)},
            {"margin_share", std::move(margin)},
@@ -287,7 +289,7 @@ class PlanWriter {
 
   Json to_get() const {
     Json json = Json::array();
-    for (const Purchase& purchase : purchases_of(program_, draft_)) {
+    for (const Purchase& purchase : purchases_of(program_, plan_)) {
       json.push_back(bought_json(purchase));
     }
     return json;

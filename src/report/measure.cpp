@@ -42,6 +42,7 @@ std::string limit_name(const language::Program& program, const language::Limit& 
   std::string text =
       limit.property ? std::string(language::name_of(*limit.property)) : limit.share_of.name;
   if (limit.whole == language::Whole::prepared_produce) text += ", of prepared produce";
+  if (limit.whole == language::Whole::produce_and_water) text += ", of vegetables and water";
   if (limit.whole == language::Whole::volatile_matter) text += ", of what boils away";
   if (language::is_of_finished(limit)) text += ", finished";
   if (limit.route.valid()) text += fmt::format(" (floor of {})", program[limit.route].name);

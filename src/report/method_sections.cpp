@@ -167,6 +167,7 @@ class MethodSections {
     for (const auto& stage : method_.stages) {
       for (const auto& step : stage.steps) notes(step, part);
     }
+    for (const plan::Salting& each : afternoon_.saltings) part.points.push_back(salt_text(each));
     if (afternoon_.liquor) part.points.push_back(liquor_text(*afternoon_.liquor));
     if (afternoon_.liquor) liquor_floor(*afternoon_.liquor, part);
   }
@@ -191,6 +192,10 @@ class MethodSections {
       if (item.stage != i || item.step != j) continue;
       const std::string verb = item.aside ? "for that, " : step_text(step) + " ";
       row(item_row(verb, item));
+    }
+    // What was soaked brings what it lay in.
+    for (const plan::Item& item : afternoon_.timeline[i].steps[j].entering) {
+      if (item.aside) row({"", fmt::format("with it the {} it lay in", name(item.taken)), "", ""});
     }
   }
 
@@ -270,33 +275,20 @@ class MethodSections {
           fmt::format("Salt draws {} of the weight as water: weigh what is drained.",
                       plan::range_text(*step.lost)));
     }
-    if (step.strength && (step.kind == StepKind::brine || step.kind == StepKind::dry_salt)) {
-      part.points.push_back(salt_text(step));
-    }
   }
 
-  // A brine covers vegetables of its own weight (1:1, as in tested crock pickles).
-  std::string salt_text(const language::Step& step) const {
-    Rational weight;
-    for (const plan::BoilItem& item : boils_.items) {
-      const plan::Taken& taken = plan::taken_of(draft_, item.taken);
-      for (const language::Part& part : step.parts) {
-        if (std::find(part.slots.begin(), part.slots.end(),
-                      language::Slot{item.taken.list, taken.slot}) == part.slots.end()) {
-          continue;
-        }
-        weight += item.dealt.others * item.grams_per_unit * part.fraction;
-      }
-    }
-    const Rational salt = (weight * *step.strength).round_to(1);
-    if (step.kind == StepKind::dry_salt) {
+  std::string salt_text(const plan::Salting& salting) const {
+    const auto each = [&](const Mass& mass) {
+      return weight_text((mass.in_base() / Rational(boils_.count)).round_to(1));
+    };
+    if (salting.water.is_zero()) {
       return fmt::format("Salt to rub in and rinse off: {}, on top of what is weighed out.",
-                         weight_text(salt));
+                         each(salting.salt));
     }
     return fmt::format(
         "Brine as heavy as the vegetables: {} of salt in {} of water, on top of what is weighed "
         "out.",
-        weight_text(salt), weight_text((weight - salt).round_to(1)));
+        each(salting.salt), each(salting.water));
   }
 
   // ---- When to stop -----------------------------------------------------------------------------
@@ -429,9 +421,22 @@ class MethodSections {
     if (jars.left_ml > 0) {
       part.points.push_back(fmt::format("No jar is left for {} ml.", jars.left_ml));
     }
+    if (!draft_.task.jars.empty()) stay_empty(part);
     part.points.push_back(
         "Warm as many lids as jars. A jar that is not full goes into the cold, and is eaten "
         "first.");
+  }
+
+  // Of those that were to be filled.
+  void stay_empty(Section& part) const {
+    const plan::JarPlan& jars = *afternoon_.jars;
+    long empty = 0;
+    for (std::size_t i = 0; i < jars.sizes.size(); ++i) empty += jars.sizes[i].count - jars.used[i];
+    if (empty == 0) return;
+    part.points.push_back(fmt::format("{} of the jars that were to be filled {} empty: {}.", empty,
+                                      empty == 1 ? "stays" : "stay",
+                                      boils_.count > 1 ? "equal boils fill no more of them"
+                                                       : "the basket fills no more of them"));
   }
 
   static std::string boil_text(const plan::FilledBoils& each) {

@@ -53,6 +53,8 @@ std::string_view of_what(language::Whole whole) {
   switch (whole) {
     case language::Whole::prepared_produce:
       return " of prepared produce";
+    case language::Whole::produce_and_water:
+      return " of vegetables and water";
     case language::Whole::finished_product:
       return " of finished product";
     case language::Whole::volatile_matter:

@@ -5,7 +5,9 @@
 
 #include <algorithm>
 
+#include "plan/salting.hpp"
 #include "plan/weights.hpp"
+#include "report/draw.hpp"
 
 namespace maslin::report {
 namespace {
@@ -56,22 +58,64 @@ Purchase purchase_of(const language::Program& program, const language::Basket& b
   return purchase;
 }
 
+void put(std::vector<plan::Taken>& things, const plan::Taken& taken) {
+  const auto same = std::find_if(things.begin(), things.end(), [&](const plan::Taken& thing) {
+    return is_same_thing(thing, taken);
+  });
+  if (same == things.end()) {
+    things.push_back(taken);
+  } else {
+    same->weight += taken.weight;
+  }
+}
+
+Rational draw(Drawer& drawer, plan::Taken salt, language::Origin origin) {
+  salt.origin = origin;
+  Rational sum;
+  for (const Drawn& each : drawer.draw(salt)) sum += each.prepared;
+  return sum;
+}
+
 }  // namespace
 
-std::vector<Purchase> purchases_of(const language::Program& program, const plan::Draft& draft) {
+std::vector<plan::Taken> salt_beside(const language::Program& program, const plan::Plan& plan) {
+  using language::Origin;
+  const plan::Draft& draft = plan.verified.draft();
+  const auto salt = plan::salt_beside(program, plan.afternoon.saltings);
+  if (!salt) return {};
+  const language::Basket& basket = program[draft.task.basket];
+  const bool any = draft.task.kitchen.valid();
+  const language::Kitchen* kitchen = any ? &program[draft.task.kitchen] : nullptr;
+  Drawer drawer(program, basket, kitchen);
+  for (const plan::TakenId& id : plan::all_taken(draft)) drawer.draw(taken_of(draft, id));
+  std::vector<plan::Taken> parts;
+  plan::Taken rest = *salt;
+  const auto take = [&](Origin origin, const Rational& weight) {
+    if (!weight.is_positive()) return;
+    parts.push_back(rest);
+    parts.back().origin = origin;
+    parts.back().weight = weight;
+    rest.weight -= weight;
+  };
+  for (const Origin origin : {Origin::basket, Origin::store}) {
+    take(origin, draw(drawer, rest, origin));
+  }
+  const bool listed =
+      line_in(basket.lines, *salt) != nullptr || (any && line_in(kitchen->store, *salt) != nullptr);
+  take(listed ? Origin::to_buy : Origin::to_have, rest.weight);
+  return parts;
+}
+
+std::vector<Purchase> purchases_of(const language::Program& program, const plan::Plan& plan) {
+  const plan::Draft& draft = plan.verified.draft();
   std::vector<plan::Taken> things;
   for (const auto* list : {&draft.produce, &draft.additions, &draft.substitutes}) {
     for (const plan::Taken& taken : *list) {
-      if (!is_fetched(taken)) continue;
-      const auto same = std::find_if(things.begin(), things.end(), [&](const plan::Taken& thing) {
-        return is_same_thing(thing, taken);
-      });
-      if (same == things.end()) {
-        things.push_back(taken);
-      } else {
-        same->weight += taken.weight;
-      }
+      if (is_fetched(taken)) put(things, taken);
     }
+  }
+  for (const plan::Taken& salt : salt_beside(program, plan)) {
+    if (is_fetched(salt)) put(things, salt);
   }
   const language::KitchenId kitchen = draft.task.kitchen;
   std::vector<Purchase> purchases;
@@ -83,10 +127,11 @@ std::vector<Purchase> purchases_of(const language::Program& program, const plan:
   return purchases;
 }
 
-std::vector<ShoppingLine> shopping_lines(const language::Program& program,
-                                         const plan::Draft& draft) {
+std::vector<ShoppingLine> shopping_lines(const language::Program& program, const plan::Plan& plan) {
+  const plan::Draft& draft = plan.verified.draft();
+  const auto salt = salt_beside(program, plan);
   std::vector<ShoppingLine> lines;
-  for (const Purchase& purchase : purchases_of(program, draft)) {
+  for (const Purchase& purchase : purchases_of(program, plan)) {
     ShoppingLine line;
     line.what = program[purchase.ingredient].name;
     if (purchase.acidity) {
@@ -98,6 +143,11 @@ std::vector<ShoppingLine> shopping_lines(const language::Program& program,
         line.needed += PreparedMass(taken.weight);
         if (!is_fetched(taken)) line.at_hand += PreparedMass(taken.weight);
       }
+    }
+    for (const plan::Taken& part : salt) {
+      if (part.ingredient != purchase.ingredient) continue;
+      line.needed += PreparedMass(part.weight);
+      if (!is_fetched(part)) line.at_hand += PreparedMass(part.weight);
     }
     line.purchase = purchase;
     lines.push_back(std::move(line));

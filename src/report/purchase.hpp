@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "language/program.hpp"
-#include "plan/draft.hpp"
+#include "plan/make.hpp"
 #include "quantity/exact.hpp"
 
 namespace maslin::report {
@@ -25,9 +25,13 @@ struct Purchase {
   std::optional<Rational> cost;   // of the packs, or of the weight where it is sold loose
 };
 
+// The salt that produce lies in beforehand, by where it comes from: beside all that is taken.
+std::vector<plan::Taken> salt_beside(const language::Program& program, const plan::Plan& plan);
+
 // One a thing to get: what goes into several slots is bought together, so that packs are counted
 // once. In the order of the draft.
-std::vector<Purchase> purchases_of(const language::Program& program, const plan::Draft& draft);
+// Salt that produce lies in beforehand is bought as well.
+std::vector<Purchase> purchases_of(const language::Program& program, const plan::Plan& plan);
 
 // A purchase beside what it is for.
 struct ShoppingLine {
@@ -36,7 +40,6 @@ struct ShoppingLine {
   PreparedMass at_hand;  // of that, from the basket and the store
   Purchase purchase;
 };
-std::vector<ShoppingLine> shopping_lines(const language::Program& program,
-                                         const plan::Draft& draft);
+std::vector<ShoppingLine> shopping_lines(const language::Program& program, const plan::Plan& plan);
 
 }  // namespace maslin::report

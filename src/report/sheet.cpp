@@ -325,7 +325,8 @@ class SheetMaker {
     std::string text = fmt::format("Of {} in the pan {} boil off, down to about {}",
                                    weight_text(verified_.ingoing().in_base()), weight_text(off),
                                    weight_text(finished->in_base()));
-    sheet_.boiling_down = BoilingDown{verified_.ingoing(), *finished, {}, {}};
+    sheet_.boiling_down =
+        BoilingDown{Range<IngoingMass>::exactly(verified_.ingoing()), *finished, {}, {}};
     if (const auto window = verified_.window()) {
       const FinishedMass least(window->least.in_base().ceil_to(1));
       const FinishedMass most(window->most.in_base().floor_to(1));
@@ -347,7 +348,7 @@ class SheetMaker {
   // ---- What is bought, left, assumed, not done --------------------------------------------------
 
   void to_get() {
-    sheet_.shopping = shopping_lines(program_, draft_);
+    sheet_.shopping = shopping_lines(program_, plan_);
     if (sheet_.shopping.empty()) return;
     Section& part = section("To get", Topic::to_get);
     part.table.heads = {"what", "how much", "in packs", "costs", ""};

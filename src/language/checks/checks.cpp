@@ -17,6 +17,7 @@ void check_method(const Program& program, const Framework& framework, Diagnostic
   checks::acid_before_soft(program, framework, diagnostics);
   checks::sugar_before_soft(program, framework, diagnostics);
   checks::spice_form(program, framework, diagnostics);
+  checks::ferment_heat(framework, diagnostics);
 }
 
 }  // namespace

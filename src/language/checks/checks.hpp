@@ -39,8 +39,9 @@ void reach(const Program& program, const Framework& framework, Diagnostics& diag
 void method_amounts(const Framework& framework, Diagnostics& diagnostics);
 // What makes ill when raw gets its boiling, wherever in the method it goes in.
 void raw_hazards(const Program& program, const Framework& framework, Diagnostics& diagnostics);
-// Something wet is in the pan when it is first heated.
+// No limit is worked out of what a strainer keeps back.
 void strained_away(const Framework& framework, Diagnostics& diagnostics);
+// Something wet is in the pan when it is first heated.
 void dry_stage(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // Tough produce is cooked before all of the acid is in.
 void acid_before_soft(const Program& program, const Framework& framework, Diagnostics& diagnostics);
@@ -49,6 +50,8 @@ void sugar_before_soft(const Program& program, const Framework& framework,
                        Diagnostics& diagnostics);
 // Ground spice is not boiled for long.
 void spice_form(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// A ferment stands as warm and as long as is published.
+void ferment_heat(const Framework& framework, Diagnostics& diagnostics);
 // Compositions add up to no more than the whole.
 void compositions(const Program& program, Diagnostics& diagnostics);
 

@@ -32,9 +32,9 @@ bool brings_liquid(const Program& program, const Target& target) {
          std::all_of(all.begin(), all.end(), [&](IngredientId id) { return is_wet(program, id); });
 }
 
-// Sugar and salt draw juice when they are left to.
+// Sugar and salt draw juice when they are left to; what is rinsed off is gone.
 bool draws_juice(const Step& step) {
-  return step.kind == StepKind::macerate || step.kind == StepKind::dry_salt;
+  return step.kind == StepKind::macerate || (step.kind == StepKind::dry_salt && !step.strength);
 }
 
 struct FirstHeat {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "language/checks/checks.hpp"
 #include "language/uses.hpp"
 
@@ -34,6 +36,7 @@ class AmountsCheck {
       if (use.aside && !entry_of(framework_.method, uses_, use)) report_left_aside(use);
     }
     check_taken_out();
+    check_reductions();
   }
 
  private:
@@ -128,14 +131,75 @@ class AmountsCheck {
   }
 
   void check_out(const Part& part, const Slot& slot, const Place& here) {
-    for (const Use& use : uses_) {
-      const auto entry = entry_of(framework_.method, uses_, use);
-      if (use.slot == slot && entry && is_before(*entry, here)) return;
+    bool is_in = false;
+    const Part* out = nullptr;  // what took it out before, and nothing was added since
+    for (std::size_t i = 0; i <= here.stage; ++i) {
+      const auto& steps = framework_.method.stages[i].steps;
+      for (std::size_t j = 0; j < steps.size() && is_before({i, j}, here); ++j) {
+        if (enters(slot, {i, j})) {
+          is_in = true;
+          out = nullptr;
+        }
+        if (const Part* taken =
+                steps[j].kind == StepKind::take_out ? part_of(steps[j], slot) : nullptr) {
+          out = taken;
+        }
+      }
+    }
+    if (is_in && out == nullptr) return;
+    if (out != nullptr) {
+      diagnostics_
+          .report(Code::nothing_left, part.span,
+                  fmt::format("the {} is out of the pan already", target_of(framework_, slot).name))
+          .with_because(out->span, "taken out here")
+          .with_mend("leave one of the two out");
+      return;
     }
     diagnostics_
         .report(Code::nothing_left, part.span,
                 fmt::format("no {} is in the pan yet", target_of(framework_, slot).name))
         .with_mend("take it out in a later step, or add it before");
+  }
+
+  bool enters(const Slot& slot, const Place& here) const {
+    return std::any_of(uses_.begin(), uses_.end(), [&](const Use& use) {
+      const auto entry = entry_of(framework_.method, uses_, use);
+      return use.slot == slot && entry && *entry == here;
+    });
+  }
+
+  static const Part* part_of(const Step& step, const Slot& slot) {
+    for (const Part& part : step.parts) {
+      if (std::find(part.slots.begin(), part.slots.end(), slot) != part.slots.end()) return &part;
+    }
+    return nullptr;
+  }
+
+  // Boiling only thickens: without anything more in the pan no later share can be lower.
+  void check_reductions() {
+    const Step* before = nullptr;
+    const Method& method = framework_.method;
+    for (std::size_t i = 0; i < method.stages.size(); ++i) {
+      for (std::size_t j = 0; j < method.stages[i].steps.size(); ++j) {
+        const Step& step = method.stages[i].steps[j];
+        const bool anything = std::any_of(uses_.begin(), uses_.end(), [&](const Use& use) {
+          return entry_of(method, uses_, use) == Place{i, j};
+        });
+        if (anything) before = nullptr;
+        if (step.kind != StepKind::reduce || !step.solids) continue;
+        if (before != nullptr && *step.solids < *before->solids) report_thinner(step, *before);
+        before = &step;
+      }
+    }
+  }
+
+  void report_thinner(const Step& step, const Step& before) {
+    diagnostics_
+        .report(Code::figure_out_of_range, step.span,
+                "what is boiled down further before cannot come to this")
+        .with_because(before.span, "boiled down to here")
+        .with_why("boiling takes water away, and nothing is added between the two")
+        .with_mend("write the smaller share first, or leave one of the two out");
   }
 
   const Framework& framework_;
