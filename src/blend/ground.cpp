@@ -415,10 +415,7 @@ class Grounder {
     const bool finished = is_of_finished(limit);
     for (ColumnIndex column = 0; column < blend_.columns.size(); ++column) {
       if (!is_weight(blend_, column)) continue;
-      const ColumnInfo& info = blend_.columns[column];
-      const bool counts =
-          finished || (info.role != Role::produce &&
-                       joins_whole(program_, limit, blend_.supplies[info.supply].ingredient));
+      const bool counts = finished || joins_whole(given_, blend_, limit, column);
       const double share = share_at(given_, blend_, limit, column, low) - (counts ? bound : 0);
       if (share == 0) continue;
       terms.push_back({column, share});

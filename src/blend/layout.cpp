@@ -55,4 +55,11 @@ double share_at(const Grounding& given, const Blend& blend, const language::Limi
   return (low ? share->low : share->high).to_double();
 }
 
+bool joins_whole(const Grounding& given, const Blend& blend, const language::Limit& limit,
+                 ColumnIndex column) {
+  const ColumnInfo& info = blend.columns[column];
+  return info.role != Role::produce &&
+         language::joins_whole(given.program, limit, blend.supplies[info.supply].ingredient);
+}
+
 }  // namespace maslin::blend

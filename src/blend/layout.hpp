@@ -55,6 +55,10 @@ std::vector<Term> amount_of(const Grounding& given, const Blend& blend, const La
 double share_at(const Grounding& given, const Blend& blend, const language::Limit& limit,
                 ColumnIndex column, bool low);
 
+// Whether a column counts in the whole of a limit beside the produce: water, in a brine.
+bool joins_whole(const Grounding& given, const Blend& blend, const language::Limit& limit,
+                 ColumnIndex column);
+
 // The objectives of a plan in their order, with the columns and rows they need.
 void add_objectives(const Grounding& given, const Goal& goal, const Layout& layout, Blend& blend);
 

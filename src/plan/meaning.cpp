@@ -259,10 +259,7 @@ Part Meaning::part_of_limit(const language::Limit& limit, bool low) const {
   } else {
     part.whole = {{blend_.total, 1}};
     for (const Term& weight : weights()) {
-      const blend::ColumnInfo& info = blend_.columns[weight.column];
-      const bool joins =
-          info.role != blend::Role::produce &&
-          joins_whole(given_.program, limit, blend_.supplies[info.supply].ingredient);
+      const bool joins = blend::joins_whole(given_, blend_, limit, weight.column);
       if (joins) part.whole.push_back({weight.column, 1});
     }
   }

@@ -52,9 +52,14 @@ Range<double> linear_value(const Program& program, const plan::Draft& draft, con
     low += each.weight * share.low;
     high += each.weight * share.high;
   }
-  const Rational whole = limit.whole == Whole::prepared_produce ? weight_of(draft.produce)
-                         : draft.finished                       ? *draft.finished
-                                                                : weight_of(in_pan(draft));
+  Rational whole = draft.finished ? *draft.finished : weight_of(in_pan(draft));
+  if (limit.whole == Whole::prepared_produce) whole = weight_of(draft.produce);
+  if (limit.whole == Whole::produce_and_water) {
+    whole = weight_of(draft.produce);
+    for (const plan::Taken& each : draft.additions) {
+      if (program[each.ingredient].name == "water") whole += each.weight;
+    }
+  }
   return {(low / whole).to_double(), (high / whole).to_double()};
 }
 
