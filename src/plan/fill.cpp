@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "plan/fill.hpp"
 
+#include <algorithm>
+
 namespace maslin::plan {
 namespace {
 
@@ -21,15 +23,21 @@ Rational scaled(const language::Program& program, const Task& task, const Plan& 
   return (prepared * wanted * middle(near_enough) / expected(program, plan)).ceil_to(step);
 }
 
-// What so many equal boils can fill with these jars so that nothing is without one: a jar that two
-// boils would share stays empty.
+// What so many equal boils fill of these jars to the brim: a jar that two boils would share stays
+// empty.
 Rational room_for_boils(const language::Framework& framework, const Task& task,
                         const Rational& room, long boils) {
   const Rational hundredth(Rational::Wide{1}, Rational::Wide{100});
   for (Rational part(1); part.is_positive(); part -= hundredth) {
     const Volume each(room * part / Rational(boils));
     const JarPlan jars = plan_jars(task.jars, headspace_of(framework.method), {each, each}, boils);
-    if (jars.left_ml == 0) return room * part;
+    const bool all_full = std::none_of(jars.boils.begin(), jars.boils.end(), [](const auto& each) {
+      return each.filling.part_size.has_value();
+    });
+    if (jars.left_ml > 0 || !all_full) continue;
+    long filled = 0;
+    for (std::size_t i = 0; i < jars.sizes.size(); ++i) filled += jars.used[i] * jars.sizes[i].fill;
+    return Rational(filled);
   }
   return room;
 }
