@@ -40,7 +40,7 @@ void check_time(const Step& step, Diagnostics& diagnostics) {
   if (!step.lasting || step.lasting->or_longer) return;
   const Duration least = least_time(*step.heat);
   if (step.lasting->time.high >= least) return;
-  const Rational week(7 * 24 * 3600L);
+  const Rational week(7L * 24 * 3600);
   diagnostics
       .report(Code::ferment_heat, step.span,
               "this is shorter than any published ferment at this heat")
