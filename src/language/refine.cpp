@@ -86,7 +86,21 @@ bool cuts_no_larger(Context& context, ProduceShare& child, const ProduceShare& p
       .with_mend("cut them as small, or write the framework out in full");
   return false;
 }
-bool cuts_no_larger(Context&, Addition&, const Addition&) { return true; }
+// Where nothing is said an acid is of 5 %.
+bool is_no_weaker(Context& context, const Addition& child, const Addition& parent) {
+  const Rational usual(Rational::Wide{5}, Rational::Wide{100});
+  if (child.strength.value_or(usual) >= parent.strength.value_or(usual)) return true;
+  report_wider(context, child.span, "this is weaker than what the parent adds", parent.span)
+      .with_mend("keep its strength, or write the framework out in full");
+  return false;
+}
+
+bool keeps_to(Context& context, ProduceShare& child, const ProduceShare& parent) {
+  return cuts_no_larger(context, child, parent);
+}
+bool keeps_to(Context& context, Addition& child, const Addition& parent) {
+  return is_no_weaker(context, child, parent);
+}
 
 // The parent's slots in their order, each as the child narrows it.
 template <class Slot>
@@ -98,7 +112,7 @@ bool lay_over(Context& context, const std::vector<Slot>& parent, std::vector<Slo
     const Slot* slot = slot_of(context.program, parent, own.target);
     if (slot != nullptr) {
       good = narrows(context, own, *slot) && good;
-      good = cuts_no_larger(context, own, *slot) && good;
+      good = keeps_to(context, own, *slot) && good;
       result[static_cast<std::size_t>(slot - parent.data())] = std::move(own);
       continue;
     }
@@ -148,6 +162,19 @@ bool check_limit(Context& context, const Limit& limit, const Limit& of_parent) {
   if (!low && !high) return true;
   report_wider(context, limit.span, "this limit asks less than the parent's", of_parent.span)
       .with_mend("leave it out: the parent's holds");
+  return false;
+}
+
+// A child fills as hot as its parent does.
+bool check_filling(Context& context, const Framework& parent, const Framework& child) {
+  const auto& asked = parent.method.filling;
+  if (!asked || !asked->heat) return true;
+  const auto& own = child.method.filling;
+  if (own && own->heat && *own->heat >= *asked->heat) return true;
+  report_wider(context, own ? own->span : child.method.span,
+               own ? "this is filled less hot than the parent's" : "this method fills nothing hot",
+               asked->span)
+      .with_mend("fill as hot, or leave the method to the parent");
   return false;
 }
 
@@ -205,6 +232,7 @@ bool check_child(Context& context, const Framework& parent, const Framework& chi
         .with_mend("cook as long, or leave the method to the parent");
     good = false;
   }
+  good = check_filling(context, parent, child) && good;
   if (is_longer(child.best_within, parent.best_within)) {
     report_wider(context, child.span, "a child does not keep longer than its parent", parent.span);
     good = false;

@@ -3,9 +3,12 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "plan/filling.hpp"
 #include "report/keeping_figures.hpp"
 #include "report/words.hpp"
+#include "science/acidity.hpp"
 
 namespace maslin::report {
 namespace {
@@ -33,6 +36,18 @@ class KeepingMaker {
   }
 
  private:
+  // A predicted pH may refuse and never passes: where its margin is smaller than its error, that is
+  // said.
+  bool is_within_error(const language::RouteClaim& claim) const {
+    const auto& values = plan_.limits();
+    return std::any_of(values.begin(), values.end(), [&](const plan::LimitValue& value) {
+      const language::Limit& limit = framework_.limits[value.limit];
+      return limit.route == claim.route && limit.property == language::Property::ph &&
+             limit.has_high &&
+             value.margin.high.to_double() < science::claimed_uncertainty.in_unit();
+    });
+  }
+
   void add_route(const language::RouteClaim& claim) {
     const language::Route& route = program_[claim.route];
     std::string text = fmt::format("Claimed: the route {}", route.name);
@@ -43,6 +58,11 @@ class KeepingMaker {
     text += route.floors.empty()
                 ? ". It has no floor that can be worked out."
                 : ". By the tables its floors are met; the margins stand under the limits.";
+    if (is_within_error(claim)) {
+      text +=
+          " The pH meets its own by less than such figures were found to be off: only a reading "
+          "tells.";
+    }
     text += language::ferments(framework_.method)
                 ? " Once it has fermented, hold it cold until every reading is in"
                 : " Hold it cold until every reading is in, for each boil";

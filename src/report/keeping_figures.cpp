@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "language/contents.hpp"
+#include "language/membership.hpp"
 #include "plan/timeline.hpp"
 #include "science/keeping.hpp"
 
@@ -36,10 +37,12 @@ std::optional<language::Contents> contents_of(const language::Program& program,
 
 // Wider where the pH of some of the produce is in no table.
 PhDifference claimed_uncertainty(const language::Program& program, const plan::Draft& draft) {
-  const bool all_known =
-      std::all_of(draft.produce.begin(), draft.produce.end(), [&](const plan::Taken& each) {
-        return program[each.ingredient].ph.has_value() || !each.weight.is_positive();
-      });
+  const auto taken = plan::all_taken(draft);
+  const bool all_known = std::all_of(taken.begin(), taken.end(), [&](const plan::TakenId& id) {
+    const language::IngredientId ingredient = plan::taken_of(draft, id).ingredient;
+    return program[ingredient].ph.has_value() ||
+           !language::is_of_class(program, ingredient, "produce");
+  });
   return all_known ? science::claimed_uncertainty : science::claimed_uncertainty_with_unknown;
 }
 
