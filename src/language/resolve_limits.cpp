@@ -96,6 +96,31 @@ void report_no_whole(Context& context, const Measure& measure) {
           {Fix::Kind::suggested, "say of finished product", {{after, " of finished product"}}});
 }
 
+// The more acid and the drier, the lower: from below alone neither keeps anything.
+bool check_scale(Context& context, const Limit& limit, const std::string& name) {
+  if (!limit.property) return true;
+  const bool ph = *limit.property == Property::ph;
+  if (!ph && *limit.property != Property::water_activity) return true;
+  const Bounds scale = ph ? Bounds{1, 9} : Bounds{0, 1};
+  const bool low_fits = !limit.has_low || scale.contains(limit.range.low);
+  const bool high_fits = !limit.has_high || scale.contains(limit.range.high);
+  if (!low_fits || !high_fits) {
+    context.report(Code::figure_out_of_range, limit.span,
+                   fmt::format("a limit on the {} lies between {} and {}", name,
+                               scale.low.to_decimal(0), scale.high.to_decimal(0)));
+    return false;
+  }
+  if (!limit.has_low || limit.has_high) return true;
+  const std::string turned = fmt::format("{} <= {}", name, limit.range.low.to_decimal(3));
+  context
+      .report(Code::comparison_sign, limit.span,
+              fmt::format("this limits the {} from the wrong side", name))
+      .with_why(ph ? "the lower a pH, the more acid it is" : "the lower it is, the less grows")
+      .with_mend(fmt::format("write `{}`", turned))
+      .with_fix({Fix::Kind::suggested, "write `" + turned + "`", {{limit.span, turned}}});
+  return false;
+}
+
 }  // namespace
 
 // What a measure says it is a share of, or per.
@@ -163,6 +188,7 @@ std::optional<Limit> read_limit(Context& context, View statement, LimitOf of) {
   } else if (!is_share(context, first, "45 % of prepared produce")) {
     return std::nullopt;
   }
+  if (!check_scale(context, limit, name)) return std::nullopt;
   const auto whole = read_whole(context, first);
   if (!whole) return std::nullopt;
   limit.whole = *whole;
