@@ -134,12 +134,34 @@ std::vector<IngredientId> members(const Program& program, const Target& target) 
   return result;
 }
 
+namespace {
+
+bool is_named(const Program& program, const Target& target, std::string_view name) {
+  return target.of_class.valid() && program[target.of_class].name == name;
+}
+
+// A user's own entry may say no class: what is a fifth fat counts as oil, and what is a tenth
+// protein as meat, unless it is a plant's (lines of our own, no source).
+bool is_by_its_figures(const Program& program, const Target& target, IngredientId ingredient) {
+  const bool oil = is_named(program, target, "oil");
+  if (!oil && !is_named(program, target, "meat")) return false;
+  for (const char* plant : {"produce", "spice", "dried herb", "thickener"}) {
+    if (is_of_class(program, ingredient, plant)) return false;
+  }
+  const Rational line(Rational::Wide{oil ? 20 : 10}, Rational::Wide{100});
+  const auto substance = oil ? science::Substance::fat : science::Substance::protein;
+  return program[ingredient].composition.or_none(substance).low >= line;
+}
+
+}  // namespace
+
 const Refusal* refusal_of(const Program& program, const Framework& framework,
                           IngredientId ingredient) {
   for (const RouteClaim& claim : framework.routes) {
     for (const Refusal& refusal : program[claim.route].refusals) {
       for (const Target& target : refusal.targets) {
         if (takes(program, target, ingredient)) return &refusal;
+        if (is_by_its_figures(program, target, ingredient)) return &refusal;
       }
     }
   }
