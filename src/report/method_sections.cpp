@@ -195,8 +195,26 @@ class MethodSections {
     }
     // What was soaked brings what it lay in.
     for (const plan::Item& item : afternoon_.timeline[i].steps[j].entering) {
-      if (item.aside) row({"", fmt::format("with it the {} it lay in", name(item.taken)), "", ""});
+      if (item.aside) row({"", what_it_lay_in(item.taken), "", ""});
     }
+  }
+
+  // "and the cider vinegar that sultana lay in"
+  std::string what_it_lay_in(const plan::TakenId& liquid) const {
+    const language::Slot slot{liquid.list, plan::taken_of(draft_, liquid).slot};
+    std::string names;
+    for (const auto& stage : method_.stages) {
+      for (const auto& step : stage.steps) {
+        const bool in_it = step.in && std::find(step.in->slots.begin(), step.in->slots.end(),
+                                                slot) != step.in->slots.end();
+        if (!in_it) continue;
+        const language::Step named = with_names(step);
+        for (const language::Part& part : named.parts) {
+          names += (names.empty() ? "" : ", ") + part.name;
+        }
+      }
+    }
+    return fmt::format("and the {} that {} lay in", name(liquid), names);
   }
 
   // What a step names, by the names of what is taken for it.
