@@ -86,6 +86,7 @@ bool cuts_no_larger(Context& context, ProduceShare& child, const ProduceShare& p
       .with_mend("cut them as small, or write the framework out in full");
   return false;
 }
+
 // Where nothing is said an acid is of 5 %.
 bool is_no_weaker(Context& context, const Addition& child, const Addition& parent) {
   const Rational usual(Rational::Wide{5}, Rational::Wide{100});

@@ -8,7 +8,6 @@
 #include "plan/filling.hpp"
 #include "report/keeping_figures.hpp"
 #include "report/words.hpp"
-#include "science/acidity.hpp"
 
 namespace maslin::report {
 namespace {
@@ -19,7 +18,8 @@ class KeepingMaker {
       : program_(program),
         plan_(plan.verified),
         tested_(plan.afternoon.tested),
-        framework_(program[plan_.draft().task.framework]) {}
+        framework_(program[plan_.draft().task.framework]),
+        worked_out_(keeping_figures(program_, plan_)) {}
 
   Section run() {
     section_ = {"Keeping", {}, {}, {}, Topic::keeping};
@@ -43,8 +43,8 @@ class KeepingMaker {
     return std::any_of(values.begin(), values.end(), [&](const plan::LimitValue& value) {
       const language::Limit& limit = framework_.limits[value.limit];
       return limit.route == claim.route && limit.property == language::Property::ph &&
-             limit.has_high &&
-             value.margin.high.to_double() < science::claimed_uncertainty.in_unit();
+             limit.has_high && worked_out_.ph &&
+             value.margin.high.to_double() < worked_out_.ph->off_by;
     });
   }
 
@@ -98,13 +98,12 @@ class KeepingMaker {
   }
 
   void figures() {
-    const KeepingFigures worked_out = keeping_figures(program_, plan_);
-    if (worked_out.figures.empty()) return;
+    if (worked_out_.figures.empty()) return;
     section_.table.heads = {"figure, worked out", "by the tables", "held against the line"};
-    for (const KeepingFigure& each : worked_out.figures) {
+    for (const KeepingFigure& each : worked_out_.figures) {
       section_.table.rows.push_back({std::string(each.what), value_text(each), line_text(each)});
     }
-    if (const auto& ph = worked_out.ph) {
+    if (const auto& ph = worked_out_.ph) {
       section_.points.push_back(fmt::format(
           "pH expected about {:.1f}; in finished foods such a figure was up to {:.2f} off; widest "
           "through {}, {}",
@@ -130,6 +129,7 @@ class KeepingMaker {
   const plan::VerifiedPlan& plan_;
   const std::optional<plan::Tested>& tested_;
   const language::Framework& framework_;
+  KeepingFigures worked_out_;
   Section section_;
 };
 

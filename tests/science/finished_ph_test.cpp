@@ -129,8 +129,7 @@ TEST(FinishedPh, LiesWithinWhatIsClaimedOfIt) {
   }
   std::cout << fmt::format(
       "largest error of the expected pH {:.2f}, claimed {:.2f}; with an unknown part {:.2f}, "
-      "claimed "
-      "{:.2f}\n",
+      "claimed {:.2f}\n",
       largest, claimed_uncertainty.in_unit(), largest_with_unknown,
       claimed_uncertainty_with_unknown.in_unit());
   EXPECT_LE(largest, claimed_uncertainty.in_unit());

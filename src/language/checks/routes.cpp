@@ -18,10 +18,16 @@ void check_slot(const Program& program, const Framework& framework, const Target
     if (refusal == nullptr) return;
   }
   if (refusal == nullptr) return;
+  const auto all = members(program, target);
+  const bool named = std::all_of(all.begin(), all.end(), [&](IngredientId id) {
+    return std::any_of(refusal->targets.begin(), refusal->targets.end(),
+                       [&](const Target& each) { return takes(program, each, id); });
+  });
   diagnostics
       .report(Code::route_refuses, target.span,
               fmt::format("a route this framework claims does not take {}", target.name))
-      .with_why(refusal->because)
+      .with_why(named ? refusal->because
+                      : "by its fat or protein it counts as what is refused: " + refusal->because)
       .with_because(refusal->span, "the route")
       .with_mend("leave it out, or claim another route");
 }
