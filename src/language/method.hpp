@@ -101,7 +101,8 @@ struct Method {
 inline bool is_at_the_boil(StepKind kind) {
   return kind == StepKind::boil || kind == StepKind::reduce;
 }
-// Share of its weight that a pan may lose in one simmer or boil. Common practice, no source.
+// Share of its weight that a pan may lose in one simmer or boil: more the longer it lasts, little
+// under a lid. Common practice, no source.
 Rational most_lost(const Step& step);
 // The share of soluble solids that the last boiling down stops at, where it says one.
 std::optional<Rational> solids_at_the_end(const Method& method);
