@@ -216,7 +216,7 @@ basket {
 }
 basket week two { }
 kitchen {
-  pan 8 l, lined copper; hob 2 kW, gas; hob 3 kW
+  pan 8 l, lined copper; hob 2 kW, gas, lost 250 g in 10 min; hob 3 kW
   scales to 1 g, up to 3 kg
 }
 kitchen my own {}
@@ -230,6 +230,12 @@ route boiled in "United States" as of 2015 {
   process for hot relish, 10 min up to 300 m, 15 min up to 1800 m, 20 min above,
     jars up to 500 ml, from "a table"
   process for "jam of plums", 5 min above, jars up to 1 l
+  recipe for hot relish {
+    produce { cabbage 60 .. 70 % }
+    per kilogram { vinegar 400 .. 450 ml }
+    headspace 13 mm; note "cups as grams"; source "a table"
+  }
+  recipe for nothing { produce; headspace; }
 }
 batch "one" of cabbage relish {
   boil 2 {
@@ -380,7 +386,8 @@ std::vector<std::string_view> small_texts() {
       "basket \"a\" { b 3 kg gross prepared; c to; d 3 kg,, trim 3 %; 3; 3 of e; f }",
       "basket \"a\" { b 3 kg 4 g trim 5 % keep 3 at 3 at 3 per kg packs 3 }",
       "basket \"a\" { b 2 l 5 % acidity }",
-      "kitchen { pan 9 l 3 cm across; hob; altitude high; scales 5 g; spoons to 3; jars of 3 }",
+      "kitchen { pan 9 l 3 cm across; hob; hob 2 kW, lost; altitude high; scales 5 g; spoons to 3; "
+      "jars of 3 }",
       "kitchen { store sugar 3 kg } store { }",
       "standard a \"b\" { }\nstandard a in \"b\" as 2018 { }\nroute { }\nroute a { reserved a }",
       "route a in b { read; read b <=; refuse; refuse because; process; process 1 min up; process "

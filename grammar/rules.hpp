@@ -333,7 +333,8 @@ struct across : seq<quantity, Gap, K("across")> {};
 struct weighs : seq<K("weighs"), Gap, quantity> {};
 struct material : seq<NameWord, star<Gap, NameWord>> {};
 struct pan : seq<K("pan"), Gap, quantity, star<Comma, sor<across, weighs, material>>> {};
-struct hob : seq<K("hob"), Gap, quantity, opt<Comma, material>> {};
+struct weighed_twice : seq<K("lost"), Gap, quantity, Gap, K("in"), Gap, quantity> {};
+struct hob : seq<K("hob"), Gap, quantity, star<Comma, sor<weighed_twice, material>>> {};
 struct altitude : seq<K("altitude"), Gap, quantity> {};
 struct scale_limit : seq<K("up"), Gap, K("to"), Gap, quantity> {};
 struct scales : seq<K("scales"), Gap, K("to"), Gap, quantity, opt<CommaOrGap, scale_limit>> {};
@@ -361,8 +362,13 @@ struct process_step : seq<quantity, Gap, sor<up_to_altitude, K("above")>> {};
 struct largest_jar : seq<K("jars"), Gap, K("up"), Gap, K("to"), Gap, quantity> {};
 struct process : seq<K("process"), Gap, tested_product, plus<Comma, process_step>, Comma,
                      largest_jar, opt<Comma, origin>> {};
+struct RecipeEntry
+    : sor<produce, per_kilogram, seq<sor<headspace, note, source>, StatementEnd>, bad_item> {};
+struct recipe_block : Block<TopStart, RecipeEntry> {};
+struct recipe : seq<K("recipe"), Gap, tested_product, Gap, recipe_block> {};
 struct RuleEntry
-    : sor<seq<sor<reserved_name, to_read, refusal, process, source, note, limit>, StatementEnd>,
+    : sor<recipe,
+          seq<sor<reserved_name, to_read, refusal, process, source, note, limit>, StatementEnd>,
           bad_item> {};
 struct rule_block : Block<TopStart, RuleEntry> {};
 struct as_of : seq<K("as"), Gap, K("of"), Gap, Number> {};

@@ -110,8 +110,9 @@ class Checker {
     const Addition& addition = framework_.additions[index];
     const Span span = line_span(supply);
     check_measure(addition, {supply.ingredient, supply.acidity}, span);
-    if (!supply.acidity || *supply.acidity == stated_strength(addition) ||
-        allows_other_strength(framework_, index)) {
+    if (!supply.acidity || takes_strength(framework_, index, *supply.acidity)) return;
+    if (allows_other_strength(framework_, index)) {
+      too_far_from(addition, supply, span);
       return;
     }
     fail(Code::strength_differs, span,
@@ -123,6 +124,22 @@ class Checker {
         .with_mend(fmt::format("let the framework allow it: `{0} for {0} by acetic acid`, under "
                                "`substitute`; the amount then follows the acid",
                                addition.target.name));
+  }
+
+  // No other vinegar on sale is so weak or so strong: a slip, or essence that is not thinned.
+  void too_far_from(const Addition& addition, const Supply& supply, Span span) {
+    const Bounds others = other_strengths(addition);
+    const bool weak = *supply.acidity < others.low;
+    fail(Code::strength_differs, span,
+         fmt::format("this {} is of {}: another strength may stand for {} from {} to {}",
+                     program_[supply.ingredient].name, percent(*supply.acidity),
+                     percent(stated_strength(addition)), percent(others.low), percent(others.high)))
+        .with_because(addition.span, "stated here")
+        .with_why(weak ? "so much of it would have to boil away that the acid goes as well"
+                       : "undiluted it burns, and a slip in weighing it changes everything")
+        .with_mend(weak ? "take a stronger one"
+                        : fmt::format("thin it with water to {} first, and write that down",
+                                      percent(stated_strength(addition))));
   }
 
   void check_measure(const Addition& addition, const language::Stuff& stuff, Span span) {
@@ -153,7 +170,7 @@ class Checker {
                     fmt::format("a route that is claimed does not take {}, so it stays in the "
                                 "basket",
                                 line.name))
-            .with_why(refusal->because)
+            .with_why(why_refused(program_, *refusal, line.ingredient))
             .with_because(refusal->span, "the route");
         continue;
       }

@@ -8,6 +8,7 @@
 #include "command/command.hpp"
 #include "command/envelope.hpp"
 #include "driver/proofs.hpp"
+#include "language/taste.hpp"
 #include "report/json_check.hpp"
 #include "report/proof.hpp"
 
@@ -43,6 +44,11 @@ std::vector<report::Proved> prove_all(Session& session) {
     const KeptProof& kept = proofs.of(session, id);
     report::tell_proof(program, framework, kept.proof, kept.mends, session.diagnostics());
     result.push_back({id, kept.proof});
+    if (!kept.taste) continue;
+    const language::Variant& variant = framework.variants[kept.taste->variant];
+    report::tell_proof(program, with_taste(framework, variant), kept.taste->proof, {},
+                       session.diagnostics());
+    result.back().taste = variant.name;
   }
   return result;
 }
@@ -61,8 +67,7 @@ int check(const Inputs& inputs, Files& files, const Streams& streams) {
     return warned;
   }
   for (const report::Proved& each : proved) {
-    streams.out << report::proof_text(session.sources(), program, program[each.framework],
-                                      each.proof);
+    streams.out << report::proof_text(session.sources(), program, program[each.framework], each);
   }
   streams.out << fmt::format(
       "checked {}: names, quantities, types, shares, classes, substitutions, methods; limits for "

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "driver/proofs.hpp"
 
+#include "language/taste.hpp"
+
 namespace maslin {
 namespace {
 
@@ -29,6 +31,17 @@ void add_tokens(const View& view, std::string& text) {
 bool is_within(const Span& span, const View& view) {
   return span.file == view.span().file && view.span().begin <= span.begin &&
          span.end <= view.span().end;
+}
+
+// Who makes it to a taste is not to be refused either.
+std::optional<KeptProof::OfTaste> first_taste_not_shown(const language::Program& program,
+                                                        const language::Framework& framework) {
+  for (std::size_t i = 0; i < framework.variants.size(); ++i) {
+    const auto varied = with_taste(framework, framework.variants[i]);
+    auto proof = prove::prove(program, varied);
+    if (proof.verdict != prove::Verdict::holds) return KeptProof::OfTaste{i, std::move(proof)};
+  }
+  return std::nullopt;
 }
 
 }  // namespace
@@ -62,8 +75,11 @@ const KeptProof& Proofs::of(const Session& session, language::FrameworkId id) {
   ++made_;
   const language::Program& program = session.program();
   entry.kept.proof = prove::prove(program, program[id]);
-  if (entry.kept.proof.verdict == prove::Verdict::breaks) {
+  const prove::Verdict verdict = entry.kept.proof.verdict;
+  if (verdict == prove::Verdict::breaks || verdict == prove::Verdict::not_shown) {
     entry.kept.mends = prove::find_mends(program, program[id], entry.kept.proof);
+  } else if (verdict == prove::Verdict::holds) {
+    entry.kept.taste = first_taste_not_shown(program, program[id]);
   }
   return entry.kept;
 }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 
 #include "driver/session.hpp"
@@ -14,7 +15,14 @@ namespace maslin {
 
 struct KeptProof {
   prove::Proof proof;
-  std::vector<prove::Mend> mends;  // where a mix breaks its limits
+  std::vector<prove::Mend> mends;  // where a mix breaks its limits, or it was not shown
+  // The first of its tastes for which that is not shown too; none where they all hold, or where
+  // the framework itself does not.
+  struct OfTaste {
+    std::size_t variant = 0;
+    prove::Proof proof;
+  };
+  std::optional<OfTaste> taste;
 };
 
 class Proofs {

@@ -85,6 +85,17 @@ bool allows_other_strength(const Framework& framework, std::size_t addition) {
                      });
 }
 
+Bounds other_strengths(const Addition& addition) {
+  const Rational stated = stated_strength(addition);
+  return {stated * Rational(Rational::Wide{4}, Rational::Wide{5}), stated * Rational(2)};
+}
+
+bool takes_strength(const Framework& framework, std::size_t addition, const Rational& acidity) {
+  const Addition& stated = framework.additions[addition];
+  if (acidity == stated_strength(stated)) return true;
+  return allows_other_strength(framework, addition) && other_strengths(stated).contains(acidity);
+}
+
 bool is_acid_donor(const Program& program, const Stuff& stuff) {
   if (stuff.acidity) return true;
   const auto acidity = share_of(program, Property::acidity, stuff);

@@ -37,6 +37,13 @@ bool is_in_the_pan_anyway(const Program& program, const Framework& framework,
 // Whether a statement `X for X by acetic acid` lets another strength stand for this addition.
 bool allows_other_strength(const Framework& framework, std::size_t addition);
 
+// The strengths that such a statement lets stand, g of acetic acid per ml: from four fifths of what
+// is stated to twice it, as vinegar is sold (common practice, no source). Essence is none of them:
+// it is thinned first, and its strength then written down.
+Bounds other_strengths(const Addition& addition);
+// Whether a bottle of this strength may stand for an addition.
+bool takes_strength(const Framework& framework, std::size_t addition, const Rational& acidity);
+
 // Whether it may stand for acid: a declared strength, or an ingredient of the acid kind with a
 // titratable acidity of at least 2 g in 100 g (weaker than any vinegar or juice on sale).
 bool is_acid_donor(const Program& program, const Stuff& stuff);

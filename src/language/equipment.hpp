@@ -24,9 +24,17 @@ struct Pan {
 
 enum class HobKind : std::uint8_t { not_stated, electric, induction, gas };
 
+// How fast a boiling pan loses weight on a hob, by weighing it twice.
+struct WeighedTwice {
+  Mass lost;
+  Duration between;
+  Span span;
+};
+
 struct Hob {
   Power power;  // as rated
   HobKind kind = HobKind::not_stated;
+  std::optional<WeighedTwice> weighed_twice;
   Span span;
 };
 

@@ -169,9 +169,13 @@ void describe(Archive& a, Process& x) {
   pass_all(a, x.product, x.steps, x.largest_jar, x.source, x.span);
 }
 template <class Archive>
+void describe(Archive& a, Recipe& x) {
+  pass_all(a, x.product, x.shares, x.additions, x.headspace, x.notes, x.sources, x.span);
+}
+template <class Archive>
 void describe(Archive& a, Route& x) {
-  pass_all(a, x.name, x.place, x.as_of, x.floors, x.readings, x.refusals, x.processes, x.liquor,
-           x.notes, x.sources, x.span);
+  pass_all(a, x.name, x.place, x.as_of, x.floors, x.readings, x.refusals, x.processes, x.recipes,
+           x.liquor, x.headspace, x.notes, x.sources, x.span);
 }
 template <class Archive>
 void describe(Archive& a, Standard& x) {
@@ -216,7 +220,7 @@ void describe(Archive& a, Framework& x) {
 template <class Archive>
 void describe(Archive& a, Program& x) {
   pass_all(a, x.units, x.classes, x.ingredients, x.frameworks, x.routes, x.standards, x.classes_of,
-           x.library_frameworks, x.library_routes, x.library_standards);
+           x.library_frameworks, x.library_classes, x.library_routes, x.library_standards);
 }
 
 template <class Archive, class T>

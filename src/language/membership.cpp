@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "language/membership.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
+
+#include "language/context.hpp"
 
 namespace maslin::language {
 namespace {
@@ -134,38 +138,33 @@ std::vector<IngredientId> members(const Program& program, const Target& target) 
   return result;
 }
 
-namespace {
-
-bool is_named(const Program& program, const Target& target, std::string_view name) {
-  return target.of_class.valid() && program[target.of_class].name == name;
+bool says_its_kind(const Program& program, IngredientId ingredient) {
+  const auto& classes = program.classes_of[ingredient.index];
+  const auto end = classes.begin() + static_cast<std::ptrdiff_t>(program.library_classes);
+  return std::find(classes.begin(), end, true) != end;
 }
-
-// A user's own entry may say no class: what is a fifth fat counts as oil, and what is a tenth
-// protein as meat, unless it is a plant's (lines of our own, no source).
-bool is_by_its_figures(const Program& program, const Target& target, IngredientId ingredient) {
-  const bool oil = is_named(program, target, "oil");
-  if (!oil && !is_named(program, target, "meat")) return false;
-  for (const char* plant : {"produce", "spice", "dried herb", "thickener"}) {
-    if (is_of_class(program, ingredient, plant)) return false;
-  }
-  const Rational line(Rational::Wide{oil ? 20 : 10}, Rational::Wide{100});
-  const auto substance = oil ? science::Substance::fat : science::Substance::protein;
-  return program[ingredient].composition.or_none(substance).low >= line;
-}
-
-}  // namespace
 
 const Refusal* refusal_of(const Program& program, const Framework& framework,
                           IngredientId ingredient) {
   for (const RouteClaim& claim : framework.routes) {
     for (const Refusal& refusal : program[claim.route].refusals) {
+      if (!says_its_kind(program, ingredient)) return &refusal;
       for (const Target& target : refusal.targets) {
         if (takes(program, target, ingredient)) return &refusal;
-        if (is_by_its_figures(program, target, ingredient)) return &refusal;
       }
     }
   }
   return nullptr;
+}
+
+std::string why_refused(const Program& program, const Refusal& refusal, IngredientId ingredient) {
+  if (says_its_kind(program, ingredient)) return refusal.because;
+  std::vector<std::string> kinds;
+  for (const Target& target : refusal.targets) kinds.push_back(target.name);
+  return fmt::format(
+      "nothing says what kind of thing {} is, so it could be {}, which the route "
+      "refuses: {}",
+      program[ingredient].name, one_of(kinds), refusal.because);
 }
 
 }  // namespace maslin::language

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -23,9 +24,16 @@ std::vector<IngredientId> members(const Program& program, const Target& target);
 // The same, the commonest first: what most tables know.
 std::vector<IngredientId> commonest_members(const Program& program, const Target& target);
 
-// Why a route that the framework claims does not take an ingredient; none where all do.
+// Whether its entry leads to a class of the library, `ingredient butter is dairy`: a class of the
+// user's own that stands under none says nothing of what a thing is.
+bool says_its_kind(const Program& program, IngredientId ingredient);
+
+// Why a route that the framework claims does not take an ingredient; none where all do. What does
+// not say what kind of thing it is could be anything: the first refusal there is counts for it.
 const Refusal* refusal_of(const Program& program, const Framework& framework,
                           IngredientId ingredient);
+// In a cook's words.
+std::string why_refused(const Program& program, const Refusal& refusal, IngredientId ingredient);
 
 // A figure of an ingredient as a mass share (a pH as such); nothing when no table gives it.
 std::optional<Bounds> figure_of(const Ingredient& ingredient, Property property);

@@ -232,6 +232,24 @@ struct Process {
   Span span;
 };
 
+// The amounts a row of that table was tested with. Ranges where the source measures by the cup and
+// a cup of produce was turned into grams; of acid never less than the source has.
+struct Recipe {
+  std::string product;
+  std::vector<ProduceShare> shares;
+  std::vector<Addition> additions;
+  std::optional<Length> headspace;
+  std::vector<std::string> notes;
+  std::vector<std::string> sources;
+  Span span;
+};
+
+// How far below the rim a route has jars filled.
+struct HeadspaceFloor {
+  Range<Length> range;
+  Span span;
+};
+
 // What a route asks of a liquor that covers what is packed as it is.
 struct LiquorFloor {
   Rational acidity;  // g of acetic acid in a ml of what is poured, sugar and salt not counted
@@ -247,7 +265,9 @@ struct Route {
   std::vector<ToRead> readings;
   std::vector<Refusal> refusals;
   std::vector<Process> processes;
+  std::vector<Recipe> recipes;  // one a product, at the most
   std::optional<LiquorFloor> liquor;
+  std::optional<HeadspaceFloor> headspace;
   std::vector<std::string> notes;
   std::vector<std::string> sources;
   Span span;  // of the name
@@ -387,6 +407,7 @@ struct Program {
   std::vector<std::vector<bool>> classes_of;  // for each ingredient, whether it is of each class
   // How many of the frameworks are the library's: the build has checked those.
   std::size_t library_frameworks = 0;
+  std::size_t library_classes = 0;
   std::size_t library_routes = 0;
   std::size_t library_standards = 0;
   // Those that the user's files declare, some of them in the place of the library's.

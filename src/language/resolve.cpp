@@ -163,6 +163,7 @@ Resolved resolve_library(const Sources& sources, const std::deque<syntax::Syntax
   Resolved result;
   run(sources, library, result, diagnostics, true);
   result.program.library_frameworks = result.program.frameworks.size();
+  result.program.library_classes = result.program.classes.size();
   result.program.library_routes = result.program.routes.size();
   result.program.library_standards = result.program.standards.size();
   return result;

@@ -485,6 +485,14 @@ void find_parent(Context& context, View declaration, Framework& result) {
   }
 }
 
+bool read_recipe_amounts(Context& context, View block, Recipe& result) {
+  Framework amounts;
+  FrameworkReader(context, amounts).read(block);
+  result.shares = std::move(amounts.shares);
+  result.additions = std::move(amounts.additions);
+  return !amounts.poisoned;
+}
+
 void resolve_framework(Context& context, View declaration, Framework& result) {
   FrameworkReader(context, result).read(declaration.child(Kind::framework_block));
 }

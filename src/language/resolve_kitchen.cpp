@@ -27,6 +27,13 @@ const Sensible pan_weight{
     "what a pan weighs", dimensions::mass, "weighs 2.1 kg", {50, 200000}, "50 g and 200 kg"};
 const Sensible hob_power{
     "what a hob gives", dimensions::power, "2.4 kW", {100, 100000}, "100 W and 100 kW"};
+const Sensible weight_lost{
+    "what a pan loses", dimensions::mass, "lost 250 g in 10 min", {1, 100000}, "1 g and 100 kg"};
+const Sensible time_between{"the time between two weighings",
+                            dimensions::time,
+                            "lost 250 g in 10 min",
+                            {60, 36000},
+                            "1 min and 10 h"};
 // Below the Dead Sea's shore and above the highest towns nobody cooks.
 const Sensible height{
     "an altitude", dimensions::length, "altitude 140 m", {0, 5500000}, "0 and 5500 m"};
@@ -206,7 +213,21 @@ class KitchenReader {
       if (!known) report_unknown(kind, "a hob of the kind", hob_names());
       hob.kind = known.value_or(HobKind::not_stated);
     }
+    if (const View weighed = statement.child(Kind::weighed_twice)) {
+      hob.weighed_twice = read_weighed_twice(weighed);
+    }
     result_.hob = hob;
+  }
+
+  std::optional<WeighedTwice> read_weighed_twice(View weighed) {
+    std::vector<View> quantities;
+    for (const View child : weighed) {
+      if (child.is(Kind::quantity)) quantities.push_back(child);
+    }
+    const auto lost = sensible(quantities[0], weight_lost);
+    const auto between = sensible(quantities[1], time_between);
+    if (!lost || !between) return std::nullopt;
+    return WeighedTwice{Mass(*lost), Duration(*between), weighed.span()};
   }
 
   void read_scales(View statement) {

@@ -36,6 +36,11 @@ Span close_of(syntax::View block);
 std::string title_of(syntax::View declaration, std::string_view keyword);
 void resolve_route(Context& context, syntax::View declaration, Route& result);
 Standard resolve_standard(Context& context, syntax::View declaration);
+// The amounts of a tested recipe; nothing after a report.
+std::optional<Recipe> read_recipe(Context& context, syntax::View statement);
+void add_recipe(Context& context, Recipe recipe, Route& route);
+// `produce` and `per kilogram` of a recipe; false after a report.
+bool read_recipe_amounts(Context& context, syntax::View block, Recipe& result);
 // A row of a tested table; nothing after a report.
 std::optional<Process> read_process(Context& context, syntax::View statement);
 // One row for each product and size of jar.

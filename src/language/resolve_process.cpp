@@ -101,6 +101,40 @@ void add_process(Context& context, Process process, Route& route) {
   route.processes.push_back(std::move(process));
 }
 
+std::optional<Recipe> read_recipe(Context& context, View statement) {
+  const View block = statement.child(Kind::recipe_block);
+  Recipe result;
+  result.product = normal_name(statement.child(Kind::tested_product).child(Kind::name));
+  result.span = statement.child(Kind::tested_product).span();
+  if (!read_recipe_amounts(context, block, result)) return std::nullopt;
+  for (const View each : block) {
+    if (each.is(Kind::note)) read_texts_into(each, result.notes);
+    if (each.is(Kind::source)) read_texts_into(each, result.sources);
+    if (!each.is(Kind::headspace)) continue;
+    const auto height =
+        read_plain(context, each.child(Kind::quantity), dimensions::length, "a headspace", "13 mm");
+    if (!height) return std::nullopt;
+    result.headspace = Length(*height);
+  }
+  if (!result.shares.empty()) return result;
+  context
+      .report(Code::no_produce, result.span,
+              fmt::format("the recipe for `{}` does not say of what produce it is made",
+                          result.product))
+      .with_mend("add a block: `produce { onion 12 .. 20 % … }`");
+  return std::nullopt;
+}
+
+void add_recipe(Context& context, Recipe recipe, Route& route) {
+  for (const Recipe& other : route.recipes) {
+    if (other.product != recipe.product) continue;
+    report_duplicate(context, Code::duplicate, "the recipe for", recipe.product, recipe.span,
+                     other.span, "leave one out");
+    return;
+  }
+  route.recipes.push_back(std::move(recipe));
+}
+
 void check_claimed_processes(Context& context, std::size_t first_framework) {
   for (std::size_t i = first_framework; i < context.program.frameworks.size(); ++i) {
     Framework& framework = context.program.frameworks[i];

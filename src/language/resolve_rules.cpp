@@ -59,6 +59,11 @@ bool is_of_liquor(View limit) {
   return normal_name(limit.child(Kind::figure).text()) == "liquor acidity";
 }
 
+// `headspace 6 .. 13 mm`: how far below the rim the jars of a route are filled.
+bool is_of_headspace(View limit) {
+  return normal_name(limit.child(Kind::figure).text()) == "headspace";
+}
+
 class RuleReader {
  public:
   RuleReader(Context& context, View declaration) : context_(context), declaration_(declaration) {}
@@ -74,7 +79,7 @@ class RuleReader {
   std::vector<Limit> limits(LimitOf of) const {
     std::vector<Limit> result;
     for_each(Kind::limit, [&](View statement) {
-      if (is_of_liquor(statement)) return;
+      if (is_of_liquor(statement) || is_of_headspace(statement)) return;
       if (auto limit = read_limit(context_, statement, of)) result.push_back(std::move(*limit));
     });
     return result;
@@ -170,6 +175,24 @@ std::optional<LiquorFloor> read_liquor_floor(Context& context, View statement) {
   return LiquorFloor{least->value, statement.span()};
 }
 
+std::optional<HeadspaceFloor> read_headspace(Context& context, View statement) {
+  const View written = statement.child(Kind::range);
+  const auto range = written ? read_range(context, written) : std::nullopt;
+  if (written && !range) return std::nullopt;
+  constexpr std::string_view example = "headspace 6 .. 13 mm";
+  if (!range || !range->has_low || !range->has_high) {
+    context
+        .report(Code::comparison_sign, statement.span(),
+                "how far below the rim jars are filled is a range")
+        .with_mend(fmt::format("write `{}`", example));
+    return std::nullopt;
+  }
+  if (!expect_dimension(context, range->first, dimensions::length, "a headspace", example)) {
+    return std::nullopt;
+  }
+  return HeadspaceFloor{{Length(range->bounds.low), Length(range->bounds.high)}, statement.span()};
+}
+
 void report_unknown_route(Context& context, View name) {
   const std::string key = normal_name(name);
   const auto known = context.names.routes.all();
@@ -234,6 +257,12 @@ void resolve_route(Context& context, View declaration, Route& result) {
   });
   reader.for_each(Kind::limit, [&](View statement) {
     if (is_of_liquor(statement)) result.liquor = read_liquor_floor(context, statement);
+    if (is_of_headspace(statement)) result.headspace = read_headspace(context, statement);
+  });
+  reader.for_each(Kind::recipe, [&](View statement) {
+    if (auto recipe = read_recipe(context, statement)) {
+      add_recipe(context, std::move(*recipe), result);
+    }
   });
   reader.refuse(Kind::reserved_name, "a route reserves no name", "write it in a `standard`");
 }
@@ -253,11 +282,11 @@ Standard resolve_standard(Context& context, View declaration) {
     result.reserved_name = normal_name(statement.child(Kind::name));
   });
   constexpr std::string_view of_routes = "a standard says what a name may stand for, no more";
-  for (const Kind kind : {Kind::to_read, Kind::refusal, Kind::process}) {
+  for (const Kind kind : {Kind::to_read, Kind::refusal, Kind::process, Kind::recipe}) {
     reader.refuse(kind, of_routes, "write it in a `route`");
   }
   reader.for_each(Kind::limit, [&](View statement) {
-    if (!is_of_liquor(statement)) return;
+    if (!is_of_liquor(statement) && !is_of_headspace(statement)) return;
     context.report(Code::unknown_statement, statement.span(), std::string(of_routes))
         .with_mend("write it in a `route`");
   });

@@ -4,9 +4,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 
 #include "language/amounts.hpp"
 #include "language/membership.hpp"
+#include "language/recipe.hpp"
 
 namespace maslin::language {
 namespace {
@@ -63,6 +65,10 @@ std::vector<Lapse> lapses_of(const Program& program, const Framework& framework)
   }
   add_lapses(framework.shares, program, false, lapses);
   add_lapses(framework.additions, program, true, lapses);
+  if (const RouteClaim* claim = claimed_process(framework)) {
+    auto apart = beside_recipe(program, framework, *claim);
+    std::move(apart.begin(), apart.end(), std::back_inserter(lapses));
+  }
   return lapses;
 }
 

@@ -20,7 +20,8 @@ struct Lapse {
 
 // None: by its text it is what its source tested. A source states one amount of one thing each, so
 // ranges and classes are not it (a class of vinegars is, since its strength is stated), nor is what
-// refines it or is made to another taste.
+// refines it or is made to another taste. Where it claims the minutes of a table, its amounts are
+// held against the recipe that the table was made with.
 std::vector<Lapse> lapses_of(const Program& program, const Framework& framework);
 
 // The claim that names a tested process; none where no route is claimed with one.

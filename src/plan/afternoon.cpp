@@ -8,6 +8,7 @@
 
 #include "language/amounts.hpp"
 #include "language/checks/checks.hpp"
+#include "language/recipe.hpp"
 #include "plan/filling.hpp"
 #include "plan/weights.hpp"
 #include "science/boiling.hpp"
@@ -158,9 +159,18 @@ void report_jars(const language::Program& program, const VerifiedPlan& plan,
 
 }  // namespace
 
-Headspace headspace_of(const language::Method& method) {
+Headspace headspace_of(const language::Program& program, const language::Framework& framework) {
+  const language::Method& method = framework.method;
   if (method.filling && method.filling->headspace) return {*method.filling->headspace, false};
-  return {is_boiled_to_a_set(method) ? headspace_of_jam : usual_headspace, true};
+  Length height = is_boiled_to_a_set(method) ? headspace_of_jam : usual_headspace;
+  for (const language::RouteClaim& claim : framework.routes) {
+    const language::Route& route = program[claim.route];
+    const language::Recipe* recipe = recipe_for(route, claim.product);
+    if (recipe != nullptr && recipe->headspace) return {*recipe->headspace, true};
+    if (!route.headspace) continue;
+    height = std::clamp(height, route.headspace->range.low, route.headspace->range.high);
+  }
+  return {height, true};
 }
 
 Range<Volume> expected_volume(const language::Program& program, const VerifiedPlan& plan,
@@ -187,8 +197,8 @@ Afternoon plan_afternoon(const language::Program& program, const VerifiedPlan& p
   if (!stock.empty() && fills && !afternoon.boils.too_many) {
     const Rational boils(afternoon.boils.count);
     const Range<Volume> whole = expected_volume(program, plan, afternoon.course);
-    afternoon.jars = plan_jars(stock, headspace_of(method), {whole.low / boils, whole.high / boils},
-                               afternoon.boils.count);
+    afternoon.jars = plan_jars(stock, headspace_of(program, program[plan.draft().task.framework]),
+                               {whole.low / boils, whole.high / boils}, afternoon.boils.count);
   }
   afternoon.clock = make_clock(program, plan, afternoon.timeline, afternoon.course, afternoon.boils,
                                afternoon.jars);

@@ -33,8 +33,9 @@ struct Afternoon {
 
 Afternoon plan_afternoon(const language::Program& program, const VerifiedPlan& plan);
 
-// As the method says it; else by what is filled: jam, or anything else.
-Headspace headspace_of(const language::Method& method);
+// What the method says; else what is usual, inside what the routes claimed have, or as the recipe
+// was tested whose minutes are claimed.
+Headspace headspace_of(const language::Program& program, const language::Framework& framework);
 
 // What the whole batch is expected to fill, boiling hot, less what sticks to the pan.
 Range<Volume> expected_volume(const language::Program& program, const VerifiedPlan& plan,

@@ -48,10 +48,27 @@ Range<Share> efficiency_of(language::HobKind kind) {
           science::efficiency(science::Hob::induction).high};
 }
 
+Mass tens_of_grams(double kilograms) {
+  return Mass(Rational(static_cast<long>(kilograms * 100)) * Rational(10));
+}
+
+// By weighing the boiling pan twice, each time right to half a step of the scales. Nothing where it
+// was not done, or less was lost than such scales can tell.
+std::optional<Range<KilogramPerHour>> rate_measured(const language::Hob& hob,
+                                                    const Rational& scale_step) {
+  if (!hob.weighed_twice) return std::nullopt;
+  const language::WeighedTwice& weighed = *hob.weighed_twice;
+  const auto rate = science::calibrated_rate(
+      {Kilogram(weighed.lost.to_double() / 1000), Kilogram(0),
+       Minute(weighed.between.to_double() / seconds), Kilogram(scale_step.to_double() / 1000)});
+  if (!rate) return std::nullopt;
+  return rate.value();
+}
+
 class ClockMaker {
  public:
-  ClockMaker(const VerifiedPlan& plan, const language::Hob& hob, Celsius boil,
-             const Timeline& timeline, const Course& course, const Boils& boils)
+  ClockMaker(const VerifiedPlan& plan, const language::Hob& hob, const Rational& scale_step,
+             Celsius boil, const Timeline& timeline, const Course& course, const Boils& boils)
       : plan_(plan), boil_(boil), timeline_(timeline), course_(course), boils_(boils) {
     const Range<Share> efficiency = efficiency_of(hob.kind);
     const double rated = hob.power.to_double() / 1000;
@@ -59,6 +76,8 @@ class ClockMaker {
             Kilowatt(rated * efficiency.high.in_unit())};
     low_flame_ = {net_.low * turned_down.to_double(), net_.high};
     clock_.kind_assumed = hob.kind == language::HobKind::not_stated;
+    measured_ = rate_measured(hob, scale_step);
+    clock_.measured = measured_.has_value();
   }
 
   std::optional<Clock> run(const std::optional<JarPlan>& jars) {
@@ -139,7 +158,9 @@ class ClockMaker {
 
   Minutes boiling_off(const Range<Mass>& before, const Range<Mass>& after) const {
     const auto time = [&](const Rational& grams) -> std::optional<Minutes> {
-      const auto found = science::evaporation_time(each_boil(larger(grams, 0)), low_flame_, boil_);
+      const Kilogram water = each_boil(larger(grams, 0));
+      const auto found = measured_ ? science::evaporation_time(water, *measured_)
+                                   : science::evaporation_time(water, low_flame_, boil_);
       if (!found) return std::nullopt;
       return found.value();
     };
@@ -151,11 +172,15 @@ class ClockMaker {
 
   // How much a pan at this heat loses in an hour.
   bool rate() {
+    if (measured_) {
+      clock_.water_in_an_hour = {tens_of_grams(measured_->low.in_unit()),
+                                 tens_of_grams(measured_->high.in_unit())};
+      return true;
+    }
     const auto latent = science::latent_heat(boil_);
     if (!latent) return false;
     const auto in_an_hour = [&](Kilowatt power) {
-      const double kilograms = power.in_unit() * 3600 / latent.value().in_unit();
-      return Mass(Rational(static_cast<long>(kilograms * 100)) * Rational(10));
+      return tens_of_grams(power.in_unit() * 3600 / latent.value().in_unit());
     };
     clock_.water_in_an_hour = {in_an_hour(low_flame_.low), in_an_hour(low_flame_.high)};
     return true;
@@ -168,6 +193,7 @@ class ClockMaker {
   const Boils& boils_;
   Range<Kilowatt> net_;
   Range<Kilowatt> low_flame_;
+  std::optional<Range<KilogramPerHour>> measured_;
   Minutes now_;
   Rational cold_;       // g that came in since the pan was last at the boil
   Range<Mass> before_;  // in the pan before the step
@@ -195,7 +221,8 @@ std::optional<Clock> make_clock(const language::Program& program, const Verified
   const auto height = height_of(&program[id]);
   if (!height) return std::nullopt;
   const Celsius boil(height->water_boils.to_double());
-  return ClockMaker(plan, *program[id].hob, boil, timeline, course, boils).run(jars);
+  const Rational step = tools_of(program, id).scale_step;
+  return ClockMaker(plan, *program[id].hob, step, boil, timeline, course, boils).run(jars);
 }
 
 }  // namespace maslin::plan

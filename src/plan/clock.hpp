@@ -37,6 +37,7 @@ struct Clock {
   Range<Duration> all_boils;     // one after another in the same pan
   Range<Mass> water_in_an_hour;  // boiled off, g
   bool kind_assumed = false;     // the kitchen does not say what hob it is
+  bool measured = false;         // that is by weighing the pan twice, not by the hob's power
 };
 
 // Boiling point of water at the kitchen's height; at sea level where it says none.

@@ -25,12 +25,14 @@ Rational scaled(const language::Program& program, const Task& task, const Plan& 
 
 // What so many equal boils fill of these jars to the brim: a jar that two boils would share stays
 // empty.
-Rational room_for_boils(const language::Framework& framework, const Task& task,
-                        const Rational& room, long boils) {
+Rational room_for_boils(const language::Program& program, const Task& task, const Rational& room,
+                        long boils) {
+  const language::Framework& framework = program[task.framework];
   const Rational hundredth(Rational::Wide{1}, Rational::Wide{100});
   for (Rational part(1); part.is_positive(); part -= hundredth) {
     const Volume each(room * part / Rational(boils));
-    const JarPlan jars = plan_jars(task.jars, headspace_of(framework.method), {each, each}, boils);
+    const JarPlan jars =
+        plan_jars(task.jars, headspace_of(program, framework), {each, each}, boils);
     const bool all_full = std::none_of(jars.boils.begin(), jars.boils.end(), [](const auto& each) {
       return each.filling.part_size.has_value();
     });
@@ -44,8 +46,9 @@ Rational room_for_boils(const language::Framework& framework, const Task& task,
 
 }  // namespace
 
-Volume room_in(const language::Framework& framework, const std::vector<language::JarStock>& jars) {
-  const Length headspace = headspace_of(framework.method).height;
+Volume room_in(const language::Program& program, const language::Framework& framework,
+               const std::vector<language::JarStock>& jars) {
+  const Length headspace = headspace_of(program, framework).height;
   long sum = 0;
   for (const JarSize& size : jar_sizes(jars, headspace)) sum += size.fill * size.count;
   return Volume(Rational(sum));
@@ -53,7 +56,7 @@ Volume room_in(const language::Framework& framework, const std::vector<language:
 
 Aim aim_to_fill(const language::Program& program, const Task& task) {
   const language::Framework& framework = program[task.framework];
-  const Rational room = room_in(framework, task.jars).in_base();
+  const Rational room = room_in(program, framework, task.jars).in_base();
   Rational wanted = room;
   Task trial = task;
   trial.aim = Aim{};
@@ -66,7 +69,7 @@ Aim aim_to_fill(const language::Program& program, const Task& task) {
     if (!made.plan) return trial.aim;
     const Boils& boils = made.plan->afternoon.boils;
     if (trial.aim.kind == AimKind::prepared && boils.count > 1 && !boils.too_many) {
-      wanted = room_for_boils(framework, task, room, boils.count);
+      wanted = room_for_boils(program, task, room, boils.count);
     }
     const Rational reached = expected(program, *made.plan) / wanted;
     if (trial.aim.kind == AimKind::prepared && near_enough.contains(reached)) break;

@@ -79,8 +79,12 @@ std::optional<Liquor> liquor_of(const language::Program& program, const Verified
   const Rational pieces = packed.weight - packed.liquids;
   const Rational cover =
       pieces.is_positive() ? (poured.weight + packed.liquids) / pieces : Rational(1);
-  return Liquor{acidity_of(poured), part(poured.acid, poured.weight),
-                part(acid, poured.weight + packed.weight), poured.water / poured.weight, cover};
+  return Liquor{acidity_of(poured),
+                part(poured.acid, poured.weight),
+                part(acid, poured.weight + packed.weight),
+                poured.water / poured.weight,
+                cover,
+                Mass(poured.weight)};
 }
 
 void report_cover(const language::Program& program, const VerifiedPlan& plan, const Liquor& liquor,

@@ -16,6 +16,7 @@ struct Liquor {
   Bounds whole_jar;  // in all that is in the jar, once liquor and produce are alike throughout
   Rational water;    // share of water that is added to the liquor
   Rational cover;    // g of liquor for each g of what is packed
+  Mass weight;       // of what is poured, in all
 };
 
 // Pieces packed tight leave a third of a jar to the liquor (common practice, no source).

@@ -88,9 +88,7 @@ class TakenCheck {
   bool has_allowed_strength() const {
     if (!taken_.acidity) return !needs_strength(given_.program[taken_.ingredient]);
     if (entry_.list != SlotKind::addition) return true;
-    const Framework& framework = given_.framework;
-    return *taken_.acidity == stated_strength(framework.additions[taken_.slot]) ||
-           allows_other_strength(framework, taken_.slot);
+    return takes_strength(given_.framework, taken_.slot, *taken_.acidity);
   }
 
   bool is_measurable() const {

@@ -310,8 +310,8 @@ std::vector<Stuff> stuffs_of(const Case& given, std::size_t index) {
     const Rational stated = stated_strength(addition);
     std::vector<Rational> strengths = {stated};
     if (allows_other_strength(given.framework, index)) {
-      // Vinegar on sale runs from about four fifths of the usual strength to twice it.
-      strengths = {stated * Rational(Rational::Wide{4}, Rational::Wide{5}), stated * Rational(2)};
+      const Bounds others = other_strengths(addition);
+      strengths = {others.low, others.high};
     }
     for (const Rational& strength : strengths) {
       const Stuff stuff{id, strength};

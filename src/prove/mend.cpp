@@ -32,10 +32,10 @@ class Mender {
  private:
   using Change = std::function<void(Framework&, const Rational&)>;
 
-  bool holds_with(const Change& change, const Rational& bound) const {
+  bool holds_with(const Change& change, const Rational& bound) {
     Framework changed = framework_;
     change(changed, bound);
-    return prove(program_, changed).verdict == Verdict::holds;
+    return prove(program_, changed, effort_).verdict == Verdict::holds;
   }
 
   // The first of the bounds, mildest first, with which every mix holds.
@@ -121,6 +121,9 @@ class Mender {
   const language::Program& program_;
   const Framework& framework_;
   const Proof& proof_;
+  // All of them together may take as much as some proofs: those that are not looked at by then are
+  // not offered.
+  Effort effort_{most_effort};
   std::vector<Mend> mends_;
 };
 

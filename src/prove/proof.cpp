@@ -17,6 +17,9 @@ constexpr std::size_t most_answers = 8;
 // Rows are scaled to coefficients of the order of one, for a kilogram: a thousandth of a gram.
 constexpr double tolerance = 1e-6;
 
+// What dividing a mix among its members costs, for each of them, beside a sum.
+constexpr std::size_t steps_of_a_member = 16;
+
 // Shares of the water that may be asked to stay, from boiling hard to not at all.
 std::vector<double> grid(const language::Framework& framework) {
   if (!says_how_far(framework)) return {1};
@@ -55,7 +58,8 @@ std::vector<std::size_t> limits_in(const Ray& ray, const std::vector<Row>& rows)
 }
 
 // Nothing when there are too many rays to look at.
-std::optional<Found> worst_of(const Case& given, const Choice& choice, double water_kept) {
+std::optional<Found> worst_of(const Case& given, const Choice& choice, double water_kept,
+                              Effort& effort) {
   const std::vector<Cap> caps = caps_of(given, choice);
   auto rows = rows_of(given, choice, expected_boiling(given, choice, water_kept));
   std::vector<std::vector<double>> answers;
@@ -63,7 +67,7 @@ std::optional<Found> worst_of(const Case& given, const Choice& choice, double wa
     scale(row);
     answers.push_back(row.of_answer);
   }
-  const auto rays = elementary_rays(answers, most_rays);
+  const auto rays = elementary_rays(answers, most_rays, effort);
   if (!rays) return std::nullopt;
   // Where no limit depends on the mix there is nothing that could break.
   Found worst;
@@ -80,6 +84,9 @@ std::optional<Found> worst_of(const Case& given, const Choice& choice, double wa
       }
     }
     if (!speaks_of_limits) continue;
+    if (!effort.spend(given.members.size() * (ray.parts.size() + steps_of_a_member))) {
+      return std::nullopt;
+    }
     const auto mix = worst_mix(given, caps, scores);
     if (!mix) return std::nullopt;
     const double value = mix->value + constant;
@@ -124,20 +131,28 @@ bool admits(const Case& given, const Choice& choice) {
 
 class Prover {
  public:
-  explicit Prover(const Case& given) : given_(given), grid_(grid(given.framework)) {}
+  Prover(const Case& given, Effort& effort)
+      : given_(given), effort_(effort), grid_(grid(given.framework)) {}
 
   Proof run() {
     const auto& limits = given_.framework.limits;
     if (std::none_of(limits.begin(), limits.end(), is_proved)) {
-      return {Verdict::no_limits, {}, {}, {}, {}};
+      return {Verdict::no_limits, {}, {}, {}, {}, {}};
     }
     if (answers_of(given_) > most_answers) {
-      return not_shown("more additions are ranges than are looked through");
+      return not_shown("more additions are ranges than are looked through",
+                       "state some of what is added as one amount, not as a range");
     }
     const auto choices = choices_of(given_, most_choices);
-    if (!choices) return not_shown("what is added is named by classes too wide to look through");
-    if (choices->empty())
-      return not_shown("a route takes nothing that could be added for one of them");
+    if (!choices) {
+      return not_shown(
+          "what is added is named by classes too wide to look through",
+          "name what is added more narrowly: `vinegar as cider vinegar, wine vinegar`");
+    }
+    if (choices->empty()) {
+      return not_shown("a route takes nothing that could be added for one of them",
+                       "name something that the route takes, or claim another route");
+    }
     bool admits_any = false;
     for (const Choice& choice : *choices) {
       if (!admits(given_, choice)) continue;
@@ -145,7 +160,10 @@ class Prover {
       parts_left_ = most_parts;
       if (auto ended = look_at(given_, choice)) return std::move(*ended);
     }
-    if (!admits_any) return not_shown("no mix keeps to its shares and to the caps on the produce");
+    if (!admits_any) {
+      return not_shown("no mix keeps to its shares and to the caps on the produce",
+                       "widen a share, or a cap on the produce");
+    }
     return proof(Verdict::holds, nearest_choice_, nearest_);
   }
 
@@ -153,19 +171,23 @@ class Prover {
   // How many parts of the mixes are looked at by themselves.
   static constexpr int most_parts = 64;
 
-  static Proof not_shown(std::string reason) {
-    return {Verdict::not_shown, {}, {}, {}, std::move(reason)};
+  static Proof not_shown(std::string reason, std::string advice) {
+    return {Verdict::not_shown, {}, {}, {}, std::move(reason), std::move(advice)};
   }
 
   Proof proof(Verdict verdict, const Choice& choice, const Found& found) const {
-    return {verdict, ingredients_of(given_, found.mix), choice.additions, found.limits, {}};
+    return {verdict, ingredients_of(given_, found.mix), choice.additions, found.limits, {}, {}};
   }
 
   // Nothing when every mix of this part can be met.
   std::optional<Proof> look_at(const Case& part, const Choice& choice) {
     if (!admits(part, choice)) return std::nullopt;
     const auto found = best_over_grid(part, choice);
-    if (!found) return not_shown("its limits combine in more ways than are looked through");
+    if (!found) {
+      return not_shown("its limits combine in more ways than are looked through",
+                       "name the produce more narrowly, state some of what is added as one amount, "
+                       "or leave out a limit that another makes needless");
+    }
     if (found->value <= tolerance) {
       if (nearest_.limits.empty() || found->value > nearest_.value) {
         nearest_ = *found;
@@ -180,6 +202,9 @@ class Prover {
       result.reason =
           "the bounds of the calculation are too wide for mixes like this one, which by itself can "
           "be brought inside the limits";
+      result.advice =
+          "narrow the shares or the classes that this mix is made of, or let more acid be "
+          "added";
       return result;
     }
     if (auto ended = look_at(halves->first, choice)) return ended;
@@ -192,7 +217,7 @@ class Prover {
     const std::size_t begin = served_;
     for (std::size_t i = 0; i < grid_.size(); ++i) {
       const std::size_t at = (begin + i) % grid_.size();
-      const auto found = worst_of(part, choice, grid_[at]);
+      const auto found = worst_of(part, choice, grid_[at], effort_);
       if (!found) return std::nullopt;
       if (!best || found->value < best->value) {
         best = found;
@@ -204,6 +229,7 @@ class Prover {
   }
 
   const Case& given_;
+  Effort& effort_;
   std::vector<double> grid_;
   std::size_t served_ = 0;
   int parts_left_ = most_parts;
@@ -213,9 +239,15 @@ class Prover {
 
 }  // namespace
 
-Proof prove(const language::Program& program, const language::Framework& framework) {
+Proof prove(const language::Program& program, const language::Framework& framework,
+            Effort& effort) {
   const Case given = case_of(program, framework);
-  return Prover(given).run();
+  return Prover(given, effort).run();
+}
+
+Proof prove(const language::Program& program, const language::Framework& framework) {
+  Effort effort(most_effort);
+  return prove(program, framework, effort);
 }
 
 }  // namespace maslin::prove

@@ -11,6 +11,7 @@
 
 #include "language/program.hpp"
 #include "prove/case.hpp"
+#include "prove/rays.hpp"
 
 namespace maslin::prove {
 
@@ -34,8 +35,15 @@ struct Proof {
   std::vector<language::Stuff> additions;  // what is taken for each addition then
   std::vector<std::size_t> limits;         // that clash, or that are nearest
   std::string reason;                      // why nothing was shown
+  std::string advice;                      // what would let it be shown; may be empty
 };
 
+// Steps that one proof may take: some seconds, of which a framework of the library takes a tenth at
+// the most. What takes more is not shown.
+inline constexpr std::size_t most_effort = 4'000'000'000;
+
+// `effort` may be shared by several proofs.
 Proof prove(const language::Program& program, const language::Framework& framework);
+Proof prove(const language::Program& program, const language::Framework& framework, Effort& effort);
 
 }  // namespace maslin::prove

@@ -58,7 +58,7 @@ bool are_next(const std::vector<Growing>& rays, std::size_t a, std::size_t b) {
   return true;
 }
 
-bool cancel(std::vector<Growing>& rays, std::size_t column, std::size_t most) {
+bool cancel(std::vector<Growing>& rays, std::size_t column, std::size_t most, Effort& effort) {
   std::vector<Growing> next;
   for (const Growing& ray : rays) {
     if (std::abs(ray.left[column]) <= nothing) next.push_back(ray);
@@ -66,7 +66,9 @@ bool cancel(std::vector<Growing>& rays, std::size_t column, std::size_t most) {
   for (std::size_t a = 0; a < rays.size(); ++a) {
     if (rays[a].left[column] <= nothing) continue;
     for (std::size_t b = 0; b < rays.size(); ++b) {
-      if (rays[b].left[column] >= -nothing || !are_next(rays, a, b)) continue;
+      if (rays[b].left[column] >= -nothing) continue;
+      if (!effort.spend(rays.size())) return false;
+      if (!are_next(rays, a, b)) continue;
       next.push_back(sum_of(rays[a], rays[b], column));
       if (next.size() > most) return false;
     }
@@ -78,7 +80,7 @@ bool cancel(std::vector<Growing>& rays, std::size_t column, std::size_t most) {
 }  // namespace
 
 std::optional<std::vector<Ray>> elementary_rays(const std::vector<std::vector<double>>& rows,
-                                                std::size_t most) {
+                                                std::size_t most, Effort& effort) {
   if (rows.size() > most_rows) return std::nullopt;
   std::vector<Growing> growing;
   for (std::size_t i = 0; i < rows.size(); ++i) {
@@ -91,7 +93,7 @@ std::optional<std::vector<Ray>> elementary_rays(const std::vector<std::vector<do
   }
   const std::size_t columns = rows.empty() ? 0 : rows.front().size();
   for (std::size_t column = 0; column < columns; ++column) {
-    if (!cancel(growing, column, most)) return std::nullopt;
+    if (!cancel(growing, column, most, effort)) return std::nullopt;
   }
   std::vector<Ray> rays;
   for (const Growing& ray : growing) {

@@ -49,6 +49,7 @@ Json proof_json(const Sources& sources, const language::Program& program, const 
                {"additions", std::move(additions)},
                {"limits", std::move(limits)}};
   if (!each.proof.reason.empty()) json["reason"] = each.proof.reason;
+  if (!each.taste.empty()) json["not_for_taste"] = printable(each.taste);
   return json;
 }
 

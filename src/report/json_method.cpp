@@ -244,7 +244,8 @@ class MethodWriter {
     return {{"marks", std::move(marks)},
             {"all_boils_minutes", minutes_json(clock.all_boils)},
             {"water_in_an_hour_g", range_of(clock.water_in_an_hour)},
-            {"hob_assumed", clock.kind_assumed}};
+            {"hob_assumed", clock.kind_assumed},
+            {"measured", clock.measured}};
   }
 
   static std::string_view mark_name(plan::ClockMark::What what) {

@@ -6,11 +6,11 @@
 #include <algorithm>
 #include <utility>
 
-#include "language/checks/checks.hpp"
 #include "plan/weights.hpp"
 #include "report/left_in_pan.hpp"
 #include "report/measure.hpp"
 #include "report/steps.hpp"
+#include "report/vessel_lines.hpp"
 
 namespace maslin::report {
 namespace {
@@ -39,6 +39,7 @@ class MethodSections {
  public:
   MethodSections(const language::Program& program, const plan::Plan& plan)
       : program_(program),
+        plan_(plan),
         draft_(plan.verified.draft()),
         afternoon_(plan.afternoon),
         boils_(plan.afternoon.boils),
@@ -168,8 +169,8 @@ class MethodSections {
       for (const auto& step : stage.steps) notes(step, part);
     }
     for (const plan::Salting& each : afternoon_.saltings) part.points.push_back(salt_text(each));
-    if (afternoon_.liquor) part.points.push_back(liquor_text(*afternoon_.liquor));
-    if (afternoon_.liquor) liquor_floor(*afternoon_.liquor, part);
+    add_liquor_lines(program_, plan_, part);
+    add_vessel_line(program_, plan_, part);
   }
 
   static std::string stage_title(const language::Stage& stage) {
@@ -255,36 +256,6 @@ class MethodSections {
   std::vector<std::string> item_row(const std::string& verb, const plan::BoilItem& item) const {
     const plan::Taken& taken = plan::taken_of(draft_, item.taken);
     return {"", verb + name(item.taken), dealt_text(boils_, item, taken.tool), "______"};
-  }
-
-  static std::string liquor_text(const plan::Liquor& liquor) {
-    const auto grams = [](const Bounds& share) {
-      const std::string low = (share.low * 100).to_decimal(2);
-      const std::string high = (share.high * 100).to_decimal(2);
-      return low == high ? low : low + " to " + high;
-    };
-    std::string text = fmt::format(
-        "The liquor that covers it holds {} g of acetic acid in 100 g as it is poured, and the "
-        "whole jar {} g once it has gone through.",
-        grams(liquor.poured), grams(liquor.whole_jar));
-    if (liquor.water.is_positive()) {
-      text += fmt::format(" {} of the liquor is water poured in.", percent_text(liquor.water));
-    }
-    return text;
-  }
-
-  void liquor_floor(const plan::Liquor& liquor, Section& part) const {
-    const auto floor = language::liquor_floor(program_, program_[draft_.task.framework]);
-    if (!floor) return;
-    const Rational& asked = floor->floor->acidity;
-    const Rational margin = liquor.acidity.low - asked;
-    const auto percent = [](const Rational& value) { return (value * 100).to_decimal(2) + " %"; };
-    part.points.push_back(fmt::format(
-        "Before sugar and salt that is vinegar of {}; the route {} asks for {} of what covers a "
-        "pack: {}.",
-        percent(liquor.acidity.low), program_[floor->claim->route].name, percent(asked),
-        margin.is_negative() ? "tested with less, in these amounts alone"
-                             : "margin " + percent(margin)));
   }
 
   void notes(const language::Step& step, Section& part) const {
@@ -388,11 +359,13 @@ class MethodSections {
                                  time_range_text(clock.all_boils)});
     }
     part.points.push_back(
-        fmt::format("This hob boils off {} to {} of water in an hour, turned down or at full heat, "
-                    "by its power and how much of that reaches a pan.",
+        fmt::format("This hob boils off {} to {} of water in an hour, {}.",
                     weight_text(clock.water_in_an_hour.low.in_base()),
-                    weight_text(clock.water_in_an_hour.high.in_base())));
-    if (!boils_.scales_carry_start) return;
+                    weight_text(clock.water_in_an_hour.high.in_base()),
+                    clock.measured ? "as the pan was weighed twice in this kitchen"
+                                   : "turned down or at full heat, by its power and how much of "
+                                     "that reaches a pan"));
+    if (!boils_.scales_carry_start || clock.measured) return;
     const Rational minutes = plan::between_weighings.in_base() / Rational(60);
     part.points.push_back(
         fmt::format("To calibrate, weigh at the boil, off the heat, and again {} min later: what "
@@ -479,6 +452,7 @@ class MethodSections {
   }
 
   const language::Program& program_;
+  const plan::Plan& plan_;
   const plan::Draft& draft_;
   const plan::Afternoon& afternoon_;
   const plan::Boils& boils_;

@@ -29,7 +29,9 @@ void as_tested(const language::Route& route, const plan::Tested& tested, const L
                Section& section) {
   section.paragraphs.push_back(fmt::format(
       "Filled jars in boiling water, as {} was tested: while amounts, jars and altitude are those "
-      "on this sheet, and no longer. That they are the source's is the author's word: look it up.",
+      "on this sheet, and no longer. The amounts were held against those of the table, where a cup "
+      "of produce is turned into "
+      "grams; how it is cooked was not: look it up.",
       tested.claim->product));
   section.table.heads = {"jars up to", "at " + metres(altitude), "by the table"};
   for (const plan::ProcessTime& each : tested.times) {

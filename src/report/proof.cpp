@@ -143,10 +143,12 @@ void tell_proof(const language::Program& program, const language::Framework& fra
   const bool breaks = proof.verdict == Verdict::breaks;
   const Span span = proof.limits.empty() ? framework.span : framework.limits[proof.limits[0]].span;
   const std::string mix = mix_with_additions(program, framework, proof);
+  const std::string made =
+      framework.taste.empty() ? "" : fmt::format("made to the taste `{}`, ", framework.taste);
   auto& found = diagnostics.report(
       breaks ? Code::mix_breaks_limit : Code::not_shown, span,
-      breaks ? "a mix that this framework admits cannot be brought inside its limits: " + mix
-             : "whether every mix can be brought inside the limits was not shown: " +
+      breaks ? made + "a mix that this framework admits cannot be brought inside its limits: " + mix
+             : made + "whether every mix can be brought inside the limits was not shown: " +
                    (proof.reason.empty() ? mix : proof.reason),
       breaks ? "out of reach for this mix" : "");
   if (breaks) {
@@ -166,6 +168,11 @@ void tell_proof(const language::Program& program, const language::Framework& fra
     }
   }
   for (const Mend& mend : mends) found.with_mend(mend_text(program, framework, mend));
+  if (!framework.taste.empty()) {
+    found.with_mend("multiply by something nearer to 1, or leave that taste out");
+    return;
+  }
+  if (!proof.advice.empty()) found.with_mend(proof.advice);
   if (mends.empty() && breaks) {
     // Claiming no route helps only where one is claimed.
     found.with_mend(framework.routes.empty()
@@ -191,7 +198,8 @@ std::string_view word_of(Verdict verdict) {
 }
 
 std::string proof_text(const Sources& sources, const language::Program& program,
-                       const language::Framework& framework, const prove::Proof& proof) {
+                       const language::Framework& framework, const Proved& proved) {
+  const prove::Proof& proof = proved.proof;
   std::string text = framework.name + ": ";
   switch (proof.verdict) {
     case Verdict::no_limits:
@@ -204,6 +212,11 @@ std::string proof_text(const Sources& sources, const language::Program& program,
       break;
   }
   text += "its limits can be met by calculation for every mix it admits\n";
+  if (!proved.taste.empty()) {
+    text += fmt::format("  but not when it is made to the taste {}\n", proved.taste);
+  } else if (!framework.variants.empty()) {
+    text += "  and when it is made to any of its tastes\n";
+  }
   if (proof.worst.empty()) return text;
   text += fmt::format("  nearest to a limit: {}\n", mix_with_additions(program, framework, proof));
   for (const std::size_t limit : proof.limits) {

@@ -13,6 +13,7 @@ namespace maslin::report {
 struct Proved {
   language::FrameworkId framework;
   prove::Proof proof;
+  std::string taste = {};  // the first of its tastes that does not hold though the framework does
 };
 
 // "45 % carrot, 30 % apple": to a tenth of a percent, the largest first.
@@ -25,7 +26,7 @@ void tell_proof(const language::Program& program, const language::Framework& fra
 
 // What `check` prints of a framework, a line or more.
 std::string proof_text(const Sources& sources, const language::Program& program,
-                       const language::Framework& framework, const prove::Proof& proof);
+                       const language::Framework& framework, const Proved& proved);
 
 // The word a verdict has in JSON.
 std::string_view word_of(prove::Verdict verdict);

@@ -16,6 +16,12 @@
 namespace maslin::prove {
 namespace {
 
+std::optional<std::vector<Ray>> rays_of(const std::vector<std::vector<double>>& rows,
+                                        std::size_t most) {
+  Effort enough(1'000'000'000);
+  return elementary_rays(rows, most, enough);
+}
+
 using Matrix = std::vector<std::vector<double>>;
 using Support = unsigned;                                // a bit a row
 using Weights = std::map<Support, std::vector<double>>;  // of the rays, the most of each is 1
@@ -115,7 +121,7 @@ TEST(Rays, AreThoseOfTheDefinition) {
     const std::size_t rows = 1 + random() % 8;
     const std::size_t columns = 1 + random() % 4;
     const Matrix matrix = random_matrix(random, rows, columns);
-    const auto rays = elementary_rays(matrix, 10000);
+    const auto rays = rays_of(matrix, 10000);
     ASSERT_TRUE(rays.has_value());
     const Weights found = by_support(*rays, rows);
     const Weights expected = by_definition(matrix);
@@ -158,7 +164,7 @@ TEST(Rays, ShowExactlyTheSystemsWithoutASolution) {
     const blend::Elastic elastic = blend::relax(program);
     ASSERT_EQ(elastic.status, blend::Status::optimal);
     const bool solved = elastic.total < close;
-    const auto rays = elementary_rays(matrix, 10000);
+    const auto rays = rays_of(matrix, 10000);
     ASSERT_TRUE(rays.has_value());
     const bool shown = std::any_of(rays->begin(), rays->end(), [&](const Ray& ray) {
       double sum = 0;
@@ -174,9 +180,13 @@ TEST(Rays, ShowExactlyTheSystemsWithoutASolution) {
 
 TEST(Rays, GiveUpRatherThanTryWithoutEnd) {
   std::mt19937 random{7};
-  EXPECT_FALSE(elementary_rays(random_matrix(random, 30, 6), 20).has_value());
-  EXPECT_FALSE(elementary_rays(random_matrix(random, 65, 1), 1000000).has_value());
-  EXPECT_TRUE(elementary_rays({}, 10)->empty());
+  EXPECT_FALSE(rays_of(random_matrix(random, 30, 6), 20).has_value());
+  EXPECT_FALSE(rays_of(random_matrix(random, 65, 1), 1000000).has_value());
+  EXPECT_TRUE(rays_of({}, 10)->empty());
+  // What would take more than there is to spend ends, and has spent it.
+  Effort little(100);
+  EXPECT_FALSE(elementary_rays(random_matrix(random, 30, 6), 1000000, little).has_value());
+  EXPECT_TRUE(little.is_used_up());
 }
 
 }  // namespace

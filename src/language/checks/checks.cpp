@@ -25,6 +25,7 @@ void check_method(const Program& program, const Framework& framework, Diagnostic
 void run_checks(const Program& program, Diagnostics& diagnostics) {
   checks::class_cycles(program, diagnostics);
   checks::compositions(program, diagnostics);
+  checks::unsourced(program, diagnostics);
   for (std::size_t i = program.library_frameworks; i < program.frameworks.size(); ++i) {
     const Framework& framework = program.frameworks[i];
     // A broken one was reported already.
@@ -46,6 +47,7 @@ void run_checks(const Program& program, Diagnostics& diagnostics) {
     checks::tested(program, framework, diagnostics);
     checks::liquor(program, framework, diagnostics);
     checks::filling(program, framework, diagnostics);
+    checks::headspace(program, framework, diagnostics);
     if (framework.method.is_stated()) check_method(program, framework, diagnostics);
   }
 }

@@ -33,6 +33,10 @@ void tested(const Program& program, const Framework& framework, Diagnostics& dia
 void liquor(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // The jars are filled as hot as the routes claimed read.
 void filling(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// The jars are filled as far below the rim as the routes claimed say.
+void headspace(const Program& program, const Framework& framework, Diagnostics& diagnostics);
+// A route or standard of the user's own says whose rule it is and what is to be read.
+void unsourced(const Program& program, Diagnostics& diagnostics);
 // What is added can bring the acid that a limit asks for.
 void reach(const Program& program, const Framework& framework, Diagnostics& diagnostics);
 // Every share and addition goes into the pan exactly once.

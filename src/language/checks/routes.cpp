@@ -12,24 +12,26 @@ namespace {
 // Where the route takes nothing of what a slot asks for.
 void check_slot(const Program& program, const Framework& framework, const Target& target,
                 Diagnostics& diagnostics) {
-  const Refusal* refusal = nullptr;
-  for (const IngredientId id : members(program, target)) {
-    refusal = refusal_of(program, framework, id);
-    if (refusal == nullptr) return;
-  }
-  if (refusal == nullptr) return;
   const auto all = members(program, target);
-  const bool named = std::all_of(all.begin(), all.end(), [&](IngredientId id) {
-    return std::any_of(refusal->targets.begin(), refusal->targets.end(),
-                       [&](const Target& each) { return takes(program, each, id); });
-  });
-  diagnostics
-      .report(Code::route_refuses, target.span,
-              fmt::format("a route this framework claims does not take {}", target.name))
-      .with_why(named ? refusal->because
-                      : "by its fat or protein it counts as what is refused: " + refusal->because)
-      .with_because(refusal->span, "the route")
-      .with_mend("leave it out, or claim another route");
+  for (const IngredientId id : all) {
+    if (refusal_of(program, framework, id) == nullptr) return;
+  }
+  if (all.empty()) return;
+  const IngredientId first = all.front();
+  const Refusal& refusal = *refusal_of(program, framework, first);
+  auto& found =
+      diagnostics
+          .report(Code::route_refuses, target.span,
+                  fmt::format("a route this framework claims does not take {}", target.name))
+          .with_why(why_refused(program, refusal, first))
+          .with_because(refusal.span, "the route");
+  if (!says_its_kind(program, first)) {
+    found.with_mend(
+        fmt::format("say what it is where it is declared: `ingredient {} is spice`, "
+                    "or seasoning, produce, dairy, oil …",
+                    program[first].name));
+  }
+  found.with_mend("leave it out, or claim another route");
 }
 
 bool asks_less(const Limit& limit, const Limit& floor) {
