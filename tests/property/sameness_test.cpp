@@ -162,6 +162,38 @@ TEST_F(Sameness, LotsDivided) {
   }
 }
 
+// Weighed as it comes with a fifth cut away, or ready for the pan: the basis is another, the plan
+// is not.
+TEST_F(Sameness, GrossOrPrepared) {
+  int weighed_both_ways = 0;
+  for (int i = 0; i < rounds(60, 2000); ++i) {
+    RandomCase prepared = random_case(random);
+    RandomCase gross = prepared;
+    for (std::size_t k = 0; k < prepared.lines.size(); ++k) {
+      RandomLine& line = prepared.lines[k];
+      const bool counts_something = line.clauses.find("keep back") != std::string::npos ||
+                                    line.clauses.find("spoiled") != std::string::npos;
+      if (line.basis != "prepared" || line.at_most > 0 || line.grams < 4 || counts_something) {
+        continue;
+      }
+      // Whole grams either way.
+      line.grams = 4 * std::floor(line.grams / 4);
+      gross.lines[k] = line;
+      gross.lines[k].grams = line.grams / 4 * 5;
+      gross.lines[k].basis = "gross";
+      gross.lines[k].clauses = ", trim 20 %" + line.clauses;
+      ++weighed_both_ways;
+    }
+    const Planned one(text_of(prepared));
+    const Planned other(text_of(gross));
+    ASSERT_EQ(one.fits(), other.fits()) << text_of(gross);
+    if (one.fits()) {
+      EXPECT_EQ(amounts(one), amounts(other)) << text_of(gross);
+    }
+  }
+  EXPECT_GT(weighed_both_ways, rounds(50, 1500));
+}
+
 TEST_F(Sameness, TenThousandLotsOfOneApple) {
   const std::string framework =
       "framework one {\n  produce { apple 60 %; onion 30 .. 50 % }\n"

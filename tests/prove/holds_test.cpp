@@ -83,8 +83,9 @@ void try_baskets(std::mt19937& random, World& world, language::FrameworkId id, i
   }
 }
 
-// Where every limit meets in a point there is no room for whole grams.
-void expect_most_planned(const Count& count) { EXPECT_GT(count.planned, 0.9 * count.baskets); }
+// Where every limit meets in a point there is no room for whole grams: of random frameworks one
+// basket in a hundred may be too fine, of the library's none is.
+void expect_most_planned(const Count& count) { EXPECT_GE(count.planned, 0.99 * count.baskets); }
 
 TEST(Holds, NoBasketIsRefusedByTheLibrarysFrameworks) {
   std::mt19937 random{1783};
@@ -102,7 +103,7 @@ TEST(Holds, NoBasketIsRefusedByTheLibrarysFrameworks) {
     all.planned += count.planned;
   }
   EXPECT_GE(all.baskets, rounds(200, 24800));
-  expect_most_planned(all);
+  EXPECT_EQ(all.planned, all.baskets);
 }
 
 TEST(Holds, NoBasketIsRefusedByRandomFrameworks) {
