@@ -86,7 +86,7 @@ std::string list(const Program& program, const std::string& name) {
 std::string with_place(const Meaning& meaning) {
   std::string text = fmt::format("the {}", kind_of(meaning));
   if (const auto* standard = std::get_if<const language::Standard*>(&meaning)) {
-    text += " in " + (*standard)->place;
+    text += fmt::format(" ({})", (*standard)->place);
   }
   return text;
 }

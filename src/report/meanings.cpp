@@ -43,8 +43,6 @@ std::vector<Meaning> of_any_kind(const Program& program, const Names& names,
 
 std::string_view kind_of(const Meaning& meaning) { return kind_names[meaning.index()]; }
 
-std::vector<std::string_view> kinds() { return {kind_names.begin(), kind_names.end()}; }
-
 std::vector<Meaning> meanings_of(const Program& program, const Names& names,
                                  const std::string& name) {
   std::vector<Meaning> found = of_any_kind(program, names, name);

@@ -20,7 +20,6 @@ using Meaning =
 
 // "ingredient", as it may stand before a name to ask for that kind alone.
 std::string_view kind_of(const Meaning& meaning);
-std::vector<std::string_view> kinds();
 
 // In the order in which a cook is likely to mean them. `route sugar` is the route alone, `jam in
 // Great Britain` the standard of that place.
