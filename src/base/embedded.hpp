@@ -21,6 +21,9 @@ std::string_view library_image();
 // The pages of the diagnostics (src/diagnostic/explain/), sorted by path.
 std::span<const File> explain_pages();
 
+// The pages of the terms that a sheet uses (src/report/terms/), sorted by path.
+std::span<const File> term_pages();
+
 // The style sheet of the printed sheet (src/report/*.css).
 std::span<const File> style_sheets();
 

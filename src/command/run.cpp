@@ -181,12 +181,16 @@ class CommandLine {
   }
 
   void add_explain() {
-    explain_ = app_.add_subcommand("explain", "a diagnostic, ingredient, class, unit or framework");
+    explain_ = app_.add_subcommand("explain",
+                                   "a diagnostic, a term of the sheet, an ingredient, class, "
+                                   "framework, route, standard or unit");
     explain_->footer(
         "Examples:\n"
         "  maslin explain too-little\n"
         "  maslin explain quince\n"
         "  maslin explain sharp fruit\n"
+        "  maslin explain water activity\n"
+        "  maslin explain route sugar\n"
         "  maslin explain            (what there is to explain)");
     explain_->add_option("name", words_, "what to explain");
     explain_->add_option("--with", inputs_.paths, "files that declare it");

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 
+#include "language/readings.hpp"
 #include "language/resolve_parts.hpp"
 #include "language/values.hpp"
 
@@ -212,6 +213,12 @@ void report_unknown_route(Context& context, View name) {
 }
 
 }  // namespace
+
+std::vector<std::string_view> reading_names() {
+  std::vector<std::string_view> names;
+  for (const Readable& each : readable) names.push_back(each.name);
+  return names;
+}
 
 void read_texts_into(View statement, std::vector<std::string>& texts) {
   for (const View child : statement) {

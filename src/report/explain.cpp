@@ -5,380 +5,138 @@
 
 #include <algorithm>
 
-#include "diagnostic/diagnostic.hpp"
 #include "diagnostic/render.hpp"
-#include "language/membership.hpp"
-#include "plan/weights.hpp"
-#include "report/documentation.hpp"
-#include "report/keeping.hpp"
-#include "report/steps.hpp"
-#include "report/words.hpp"
+#include "report/explain_text.hpp"
+#include "science/composition.hpp"
 
 namespace maslin::report {
 namespace {
 
-using language::Class;
-using language::ClassId;
-using language::Figure;
-using language::Framework;
-using language::Ingredient;
-using language::IngredientId;
+using language::Names;
 using language::Program;
 
-std::string joined(const std::vector<std::string>& list) {
+std::string row(std::string_view head, std::string_view text) {
+  return fmt::format("  {:<15} {}\n", head, text);
+}
+
+std::string overview(const Program& program) {
+  const auto one_of = [](std::size_t count, std::string_view list) {
+    return fmt::format("one of {}: `maslin explain {}`", count, list);
+  };
+  return "maslin explain NAME, where NAME is one of\n" +
+         row("a diagnostic", "the word in brackets behind a message, for example too-little") +
+         row("a term", one_of(all_terms().size(), "terms")) +
+         row("an ingredient", one_of(program.ingredients.size(), "ingredients")) +
+         row("a class", one_of(program.classes.size(), "classes")) +
+         row("a framework", one_of(program.frameworks.size(), "frameworks")) +
+         row("a route", one_of(program.routes.size(), "routes")) +
+         row("a standard", one_of(program.standards.size(), "standards")) +
+         row("a unit", "for example tsp: `maslin explain units`") +
+         row("codes", "all diagnostics; `composition`: the substances a composition may list") +
+         "Everything of that name is shown; the kind before it asks for one: `maslin explain route "
+         "sugar`.\n";
+}
+
+template <class Things>
+std::vector<std::string> names_of(const Things& things) {
+  std::vector<std::string> names;
+  for (const auto& each : things) names.push_back(each.name);
+  return names;
+}
+
+std::string lines(const std::vector<std::string>& names) {
   std::string text;
-  for (const std::string& each : list) text += (text.empty() ? "" : ", ") + each;
+  for (const std::string& each : names) text += printable(each) + "\n";
   return text;
 }
 
-std::string bounds_text(const Bounds& bounds, int places) {
-  if (bounds.is_exact()) return bounds.low.to_decimal(places);
-  return bounds.low.to_decimal(places) + " .. " + bounds.high.to_decimal(places);
+std::string sorted_lines(std::vector<std::string> names) {
+  std::sort(names.begin(), names.end());
+  return lines(names);
 }
 
-// As written, with one blank where several or a line end were.
-std::string on_one_line(std::string_view text) {
-  std::string result;
-  for (const char c : text) {
-    const bool blank = c == ' ' || c == '\t' || c == '\n' || c == '\r';
-    if (!blank) result += c;
-    if (blank && !result.empty() && result.back() != ' ') result += ' ';
-  }
-  return result;
-}
-
-class Explainer {
- public:
-  Explainer(const Sources& sources, const Program& program, const language::Names& names)
-      : sources_(sources), program_(program), names_(names) {}
-
-  Explanation run(const std::string& name) {
-    if (name.empty()) return overview();
-    if (list(name)) return {true, std::move(out_)};
-    if (const auto* thing = names_.things.find(name)) {
-      if (thing->value.ingredient.valid()) {
-        ingredient(thing->value.ingredient);
-      } else {
-        of_class(thing->value.of_class);
-      }
-      return {true, std::move(out_)};
+// Empty where the name is none of the lists.
+std::string list(const Program& program, const std::string& name) {
+  if (name == "ingredients") return sorted_lines(names_of(program.ingredients));
+  if (name == "classes") return sorted_lines(names_of(program.classes));
+  if (name == "frameworks") return sorted_lines(names_of(program.frameworks));
+  if (name == "routes") return sorted_lines(names_of(program.routes));
+  if (name == "terms") return lines(names_of(all_terms()));
+  if (name == "units") return lines(names_of(program.units));
+  std::vector<std::string> all;
+  if (name == "standards") {
+    for (const language::Standard& each : program.standards) {
+      all.push_back(fmt::format("{} in {}", each.name, each.place));
     }
-    if (const auto* found = names_.frameworks.find(name)) {
-      framework(program_[found->value]);
-      return {true, std::move(out_)};
-    }
-    if (const auto* found = names_.routes.find(name)) {
-      route(program_[found->value]);
-      return {true, std::move(out_)};
-    }
-    if (standards(name)) return {true, std::move(out_)};
-    if (const auto* found = names_.units.find(name)) {
-      unit(program_[found->value]);
-      return {true, std::move(out_)};
-    }
-    return unknown(name);
+    return sorted_lines(std::move(all));
   }
-
- private:
-  template <class... Args>
-  void line(fmt::format_string<Args...> form, Args&&... args) {
-    out_ += printable(fmt::format(form, std::forward<Args>(args)...)) + "\n";
-  }
-
-  void row(std::string_view head, const std::string& value, const std::string& origin = {}) {
-    line("  {:<15} {}{}", head, value, origin.empty() ? "" : "  (" + origin + ")");
-  }
-
-  std::string place(Span span) const {
-    const SourceFile& file = sources_.file(span.file);
-    return fmt::format("{}:{}", file.name(), file.position(span.begin).line);
-  }
-
-  void documentation(Span name) {
-    for (const std::string& each : documentation_of(sources_, name)) line("  {}", each);
-  }
-
-  std::string dated(const std::string& place, const std::optional<Rational>& as_of) const {
-    return place + (as_of ? (place.empty() ? "as of " : ", as of ") + as_of->to_decimal(0) : "");
-  }
-
-  void route(const language::Route& route) {
-    line("{}: a keeping route ({})", route.name, place(route.span));
-    documentation(route.span);
-    if (const std::string where = dated(route.place, route.as_of); !where.empty()) {
-      row("rules of", where);
-    }
-    for (const language::Limit& floor : route.floors) {
-      row("floor", on_one_line(sources_.text(floor.span)));
-    }
-    for (const language::ToRead& reading : route.readings) {
-      row("to be read", reading_text(reading));
-    }
-    for (const language::Refusal& refusal : route.refusals) {
-      std::vector<std::string> names;
-      for (const language::Target& target : refusal.targets) names.push_back(target.name);
-      row("does not take", joined(names) + ": " + refusal.because);
-    }
-    for (const language::Process& process : route.processes) {
-      row("table", on_one_line(sources_.text(process.span)));
-    }
-    for (const std::string& note : route.notes) row("note", note);
-    for (const std::string& source : route.sources) row("source", source);
-  }
-
-  // One name may have a standard in each of several places.
-  bool standards(const std::string& name) {
-    bool found = false;
-    for (const language::Standard& each : program_.standards) {
-      if (each.name != name) continue;
-      found = true;
-      line("{}: a standard ({})", each.name, place(each.span));
-      documentation(each.span);
-      row("law of", dated(each.place, each.as_of));
-      if (!each.reserved_name.empty()) row("reserves", "the name " + each.reserved_name);
-      for (const language::Limit& limit : each.limits) {
-        row("asks", on_one_line(sources_.text(limit.span)));
-      }
-      for (const std::string& note : each.notes) row("note", note);
-      for (const std::string& source : each.sources) row("source", source);
-    }
-    return found;
-  }
-
-  Explanation overview() {
-    line("maslin explain NAME, where NAME is one of");
-    row("a diagnostic", "the word in brackets behind a message, for example too-little");
-    row("an ingredient",
-        fmt::format("one of {}: `maslin explain ingredients`", program_.ingredients.size()));
-    row("a class", fmt::format("one of {}: `maslin explain classes`", program_.classes.size()));
-    row("a framework",
-        fmt::format("one of {}: `maslin explain frameworks`", program_.frameworks.size()));
-    row("a route", fmt::format("one of {}: `maslin explain routes`", program_.routes.size()));
-    row("a standard",
-        fmt::format("one of {}: `maslin explain standards`", program_.standards.size()));
-    row("a unit", "for example tsp: `maslin explain units`");
-    row("codes", "all diagnostics; `composition`: the substances a composition may list");
-    return {true, std::move(out_)};
-  }
-
-  bool list(const std::string& name) {
-    std::vector<std::string> all;
-    if (name == "ingredients") {
-      for (const Ingredient& each : program_.ingredients) all.push_back(each.name);
-    } else if (name == "classes") {
-      for (const Class& each : program_.classes) all.push_back(each.name);
-    } else if (name == "frameworks") {
-      for (const Framework& each : program_.frameworks) all.push_back(each.name);
-    } else if (name == "routes") {
-      for (const language::Route& each : program_.routes) all.push_back(each.name);
-    } else if (name == "standards") {
-      for (const language::Standard& each : program_.standards) {
-        all.push_back(fmt::format("{} in {}", each.name, each.place));
-      }
-    } else if (name == "units") {
-      for (const language::Unit& each : program_.units) all.push_back(each.name);
-    } else if (name == "composition") {
-      for (std::size_t i = 0; i < science::substance_count; ++i) {
-        all.emplace_back(science::name_of(static_cast<science::Substance>(i)));
-      }
-    } else if (name == "codes") {
-      for (const Code code : all_codes()) {
-        line("{:<24}{}", name_of(code), summary_of(code));
-      }
-      return true;
-    } else {
-      return false;
-    }
-    if (name != "composition" && name != "units") std::sort(all.begin(), all.end());
-    for (const std::string& each : all) line("{}", each);
-    return true;
-  }
-
-  void figure(std::string_view head, const std::optional<Figure>& figure, bool share,
-              std::string_view unit) {
-    if (!figure) return;
-    const Bounds value =
-        share ? Bounds{figure->value.low * 100, figure->value.high * 100} : figure->value;
-    row(head, fmt::format("{}{}", bounds_text(value, 3), unit), figure->origin);
-  }
-
-  void ingredient(IngredientId id) {
-    const Ingredient& found = program_[id];
-    line("{}: an ingredient ({})", found.name, place(found.span));
-    documentation(found.span);
-    if (!found.also.empty()) row("also", joined(found.also));
-    row("belongs to", classes_of(id));
-    figure("pH", found.ph, false, "");
-    if (!found.ph) row("pH", "not known: counts as low-acid produce where it is produce");
-    figure("edible", found.edible, true, " % of the gross weight");
-    figure("density", found.density, false, " g per ml");
-    figure("piece", found.piece, false, " g");
-    figure("soluble solids", found.soluble_solids, true, " %");
-    figure("total solids", found.total_solids, true, " %");
-    // Kept per gram; tables have it per 100 g.
-    figure("ash alkalinity", found.ash_alkalinity, true, " mmol per 100 g");
-    figure("pungency", found.pungency, false, " Scoville heat units of the dry matter");
-    composition(found);
-    raw(found);
-    row("allergens", !found.allergens_stated ? "not stated: read the packet"
-                     : found.allergens.empty() || found.allergens[0].empty()
-                         ? "none known of the plain ingredient"
-                         : joined(found.allergens));
-    for (const std::string& note : found.notes) row("note", note);
-    for (const std::string& source : found.sources) row("source", source);
-  }
-
-  std::string classes_of(IngredientId id) const {
-    std::vector<std::string> classes;
-    for (std::size_t i = 0; i < program_.classes.size(); ++i) {
-      if (is_member(program_, id, ClassId(i))) classes.push_back(program_.classes[i].name);
-    }
-    return classes.empty() ? "no class" : joined(classes);
-  }
-
-  void composition(const Ingredient& found) {
-    line("  per 100 g ready for the pan:");
+  if (name == "composition") {
     for (std::size_t i = 0; i < science::substance_count; ++i) {
-      const auto substance = static_cast<science::Substance>(i);
-      const auto& share = found.composition[substance];
-      if (!share) continue;
-      row("  " + std::string(science::name_of(substance)),
-          bounds_text({share->low * 100, share->high * 100}, 3) + " g");
+      all.emplace_back(science::name_of(static_cast<science::Substance>(i)));
     }
-    if (const auto solids = language::figure_of(found, language::Property::soluble_solids)) {
-      row("soluble solids", bounds_text({solids->low * 100, solids->high * 100}, 1) + " %",
-          "sugars, acids, salt and minerals of the table");
-    }
-    if (!found.composition_origin.empty()) row("composition", found.composition_origin);
   }
-
-  void raw(const Ingredient& found) {
-    if (found.raw == language::RawHazard::none_known) return;
-    std::string text = found.raw == language::RawHazard::unsafe ? "unsafe" : "unpleasant";
-    if (found.boil_first.is_positive()) {
-      text += fmt::format(", boil at least {} min",
-                          (found.boil_first.in_base() / Rational(60)).to_decimal(0));
+  if (name == "codes") {
+    for (const Code code : all_codes()) {
+      all.push_back(fmt::format("{:<24}{}", name_of(code), summary_of(code)));
     }
-    row("raw", text, found.raw_reason);
   }
+  return lines(all);
+}
 
-  void of_class(ClassId id) {
-    const Class& found = program_[id];
-    line("{}: a class ({})", found.name, place(found.span));
-    documentation(found.span);
-    std::vector<std::string> parents;
-    for (const ClassId parent : found.parents) parents.push_back(program_[parent].name);
-    if (!parents.empty()) row("is", joined(parents));
-    for (const language::Condition& condition : found.conditions) {
-      row("where", on_one_line(sources_.text(condition.span)));
-    }
-    if (found.usually.valid()) row("usually", program_[found.usually].name);
-    std::vector<std::string> members;
-    for (std::size_t i = 0; i < program_.ingredients.size(); ++i) {
-      if (is_member(program_, IngredientId(i), id)) members.push_back(program_.ingredients[i].name);
-    }
-    std::sort(members.begin(), members.end());
-    row("members", members.empty() ? "none" : joined(members));
+std::string with_place(const Meaning& meaning) {
+  std::string text = fmt::format("the {}", kind_of(meaning));
+  if (const auto* standard = std::get_if<const language::Standard*>(&meaning)) {
+    text += fmt::format(" ({})", (*standard)->place);
   }
+  return text;
+}
 
-  void framework(const Framework& found) {
-    line("{}: a framework ({})", found.name, place(found.span));
-    documentation(found.span);
-    if (!found.title.empty()) row("title", found.title);
-    if (!found.version.is_zero()) row("version", found.version.to_decimal(3));
-    row("how it is known", status_text(found, found.status == language::Status::tested));
-    if (found.refines.valid()) row("refines", program_[found.refines].name);
-    for (const language::RouteClaim& claim : found.routes) {
-      row("claims", "route " + program_[claim.route].name +
-                        (claim.product.empty() ? "" : ", process for " + claim.product));
-    }
-    line("  produce:");
-    for (const language::ProduceShare& share : found.shares) {
-      row("  " + share.target.name, plan::range_text(share.range));
-    }
-    line("  per kilogram of prepared produce:");
-    for (const language::Addition& addition : found.additions) {
-      row("  " + addition.target.name, std::string(sources_.text(addition.range_span)));
-    }
-    if (!found.substitutions.empty()) line("  may stand in:");
-    for (const language::Substitution& each : found.substitutions) {
-      line("    {}", on_one_line(sources_.text(each.span)));
-    }
-    if (!found.limits.empty()) line("  limits:");
-    for (const language::Limit& limit : found.limits)
-      line("    {}", on_one_line(sources_.text(limit.span)));
-    method(found.method);
-    if (!found.variants.empty()) line("  to taste:");
-    for (const language::Variant& each : found.variants) {
-      std::string changes;
-      for (const language::Adjustment& change : each.adjustments) {
-        changes += (changes.empty() ? "" : "; ") + on_one_line(sources_.text(change.span));
-      }
-      row("  " + each.name, changes);
-    }
-    if (const std::string claims = claims_text(found); !claims.empty()) {
-      row("claimed", claims + "; not checked");
-    }
-    for (const std::string& note : found.notes) row("note", note);
-    for (const std::string& source : found.sources) row("source", source);
+// What to ask for to have the last of several alone.
+std::string alone(const std::string& name, const Meaning& meaning) {
+  if (const auto* standard = std::get_if<const language::Standard*>(&meaning)) {
+    return fmt::format("{} in {}", (*standard)->name, (*standard)->place);
   }
+  return fmt::format("{} {}", kind_of(meaning), name);
+}
 
-  void method(const language::Method& method) {
-    if (method.is_stated()) line("  method:");
-    for (const language::Stage& stage : method.stages) {
-      std::string steps;
-      for (const language::Step& step : stage.steps) {
-        steps += (steps.empty() ? "" : "; ") + whole_step_text(step);
-      }
-      if (stage.days_before > 0) {
-        steps = fmt::format("{} day{} before: {}", stage.days_before,
-                            stage.days_before == 1 ? "" : "s", steps);
-      }
-      row("  " + stage.name, steps);
-    }
-    if (method.filling) row("  jars", filling_text(*method.filling));
+// "2 things go by this name: the ingredient, the route. One alone: `maslin explain route sugar`."
+std::string all_text(const std::string& name, const std::vector<Explained>& things) {
+  if (things.size() == 1) return things.front().text;
+  std::string kinds;
+  for (const Explained& each : things) {
+    kinds += (kinds.empty() ? "" : ", ") + with_place(each.meaning);
   }
+  std::string text =
+      printable(fmt::format("{} things go by the name {}: {}. One alone: `maslin explain {}`.",
+                            things.size(), name, kinds, alone(name, things.back().meaning)));
+  text += "\n";
+  for (const Explained& each : things) text += "\n" + each.text;
+  return text;
+}
 
-  void unit(const language::Unit& found) {
-    if (!found.could_be.empty()) {
-      line("{}: not the same everywhere", found.name);
-      for (const language::UnitId id : found.could_be) {
-        row("could be",
-            fmt::format("{}, {} ml", program_[id].name, program_[id].factor.to_decimal(3)));
-      }
-      return;
-    }
-    constexpr std::string_view bases[] = {"g", "ml", "s", "°C", "mm", "W"};
-    std::string_view base;
-    for (std::size_t i = 0; i < base_count; ++i) {
-      if (found.dimension.powers[i] == 1) base = bases[i];
-    }
-    line("{}: {}, {} {} ({})", found.name, describe(found.dimension), found.factor.to_decimal(10),
-         base, place(found.span));
+std::string unknown(const Program& program, const Names& names, const std::string& name) {
+  const auto near = names_near(program, names, name);
+  std::string text = printable(fmt::format("nothing is known by the name `{}`", name)) + "\n";
+  if (!near.empty()) {
+    text += printable(fmt::format("did you mean: {}", fmt::join(near, ", "))) + "\n";
   }
-
-  Explanation unknown(const std::string& name) {
-    std::vector<std::string_view> known = names_.things.all();
-    for (const auto each : names_.frameworks.all()) known.push_back(each);
-    for (const Code code : all_codes()) known.push_back(name_of(code));
-    const auto near = language::nearest(name, known, 4);
-    line("nothing is known by the name `{}`", name);
-    if (!near.empty()) line("did you mean: {}", joined(near));
-    line("`maslin explain` says what there is");
-    return {false, std::move(out_)};
-  }
-
-  const Sources& sources_;
-  const Program& program_;
-  const language::Names& names_;
-  std::string out_;
-};
+  return text + "`maslin explain` says what there is\n";
+}
 
 }  // namespace
 
-Explanation explain(const Sources& sources, const Program& program, const language::Names& names,
-                    const std::string& name) {
-  return Explainer(sources, program, names).run(language::normal_name(name));
+Explanation explain(const Sources& sources, const Program& program, const Names& names,
+                    const std::string& written) {
+  const std::string name = language::normal_name(written);
+  if (name.empty()) return {true, overview(program), {}};
+  if (std::string text = list(program, name); !text.empty()) return {true, std::move(text), {}};
+  Explanation result;
+  for (const Meaning& each : meanings_of(program, names, name)) {
+    result.things.push_back({each, explain_text(sources, program, each)});
+  }
+  result.found = !result.things.empty();
+  result.text = result.found ? all_text(name, result.things) : unknown(program, names, name);
+  return result;
 }
 
 }  // namespace maslin::report

@@ -11,6 +11,7 @@
 #include "language/membership.hpp"
 #include "report/documentation.hpp"
 #include "report/json.hpp"
+#include "report/keeping.hpp"
 
 namespace maslin::report {
 namespace {
@@ -38,6 +39,19 @@ class Describer {
   Describer(const Sources& sources, const Program& program)
       : sources_(sources), program_(program) {}
 
+  Json operator()(IngredientId id) const { return ingredient(id); }
+  Json operator()(language::ClassId id) const { return of_class(id); }
+  Json operator()(language::FrameworkId id) const { return framework(program_[id]); }
+  Json operator()(language::RouteId id) const { return route(program_[id]); }
+  Json operator()(const language::Standard* found) const { return standard(*found); }
+  Json operator()(const Term* found) const { return term(*found); }
+  Json operator()(language::UnitId id) const { return unit(program_[id]); }
+  Json operator()(Code code) const {
+    const bool error = severity_of(code) == Severity::error;
+    return {{"severity", error ? "error" : "warning"}, {"summary", summary_of(code)}};
+  }
+
+ private:
   Json ingredient(IngredientId id) const {
     const Ingredient& found = program_[id];
     Json json = {{"name", printable(found.name)},
@@ -109,6 +123,75 @@ class Describer {
             {"sources", texts_json(found.sources)}};
   }
 
+  // Where its rules hold, and since when.
+  void add_place(Json& json, const std::string& place, const std::optional<Rational>& as_of) const {
+    if (!place.empty()) json["rules_of"] = printable(place);
+    if (as_of) json["as_of"] = number_json(*as_of);
+  }
+
+  Json limits(const std::vector<language::Limit>& limits) const {
+    std::vector<std::string> texts;
+    for (const language::Limit& limit : limits) texts.push_back(text_at(sources_, limit.span));
+    return texts_json(texts);
+  }
+
+  static Json process(const language::Process& row) {
+    Json json = {{"product", printable(row.product)},
+                 {"jars_up_to_ml", number_json(row.largest_jar.in_base())},
+                 {"bands", Json::array()}};
+    for (const language::Process::Step& step : row.steps) {
+      Json band = {{"minutes", number_json(step.time.in_base() / Rational(60))}};
+      if (step.up_to) band["up_to_m"] = number_json(step.up_to->in_base() / Rational(1000));
+      json["bands"].push_back(std::move(band));
+    }
+    if (!row.source.empty()) json["source"] = printable(row.source);
+    return json;
+  }
+
+  Json route(const language::Route& found) const {
+    Json json = {{"name", printable(found.name)},
+                 {"place", place_json(sources_, found.span)},
+                 {"documentation", printable(documentation_text(sources_, found.span))}};
+    add_place(json, found.place, found.as_of);
+    json["floors"] = limits(found.floors);
+    if (found.liquor) json["liquor_acidity_g_per_ml"] = number_json(found.liquor->acidity);
+    std::vector<std::string> readings;
+    for (const language::ToRead& each : found.readings) readings.push_back(reading_text(each));
+    json["readings"] = texts_json(readings);
+    json["refusals"] = Json::array();
+    for (const language::Refusal& refusal : found.refusals) {
+      std::vector<std::string> names;
+      for (const language::Target& target : refusal.targets) names.push_back(target.name);
+      json["refusals"].push_back(
+          {{"names", texts_json(names)}, {"because", printable(refusal.because)}});
+    }
+    json["processes"] = Json::array();
+    for (const language::Process& row : found.processes) json["processes"].push_back(process(row));
+    json["notes"] = texts_json(found.notes);
+    json["sources"] = texts_json(found.sources);
+    return json;
+  }
+
+  Json standard(const language::Standard& found) const {
+    Json json = {{"name", printable(found.name)},
+                 {"place", place_json(sources_, found.span)},
+                 {"documentation", printable(documentation_text(sources_, found.span))}};
+    add_place(json, found.place, found.as_of);
+    if (!found.reserved_name.empty()) json["reserves"] = printable(found.reserved_name);
+    json["asks"] = limits(found.limits);
+    json["notes"] = texts_json(found.notes);
+    json["sources"] = texts_json(found.sources);
+    return json;
+  }
+
+  static Json term(const Term& found) {
+    Json parts = Json::array();
+    for (const TermPart& part : found.parts) {
+      parts.push_back({{"head", part.head}, {"text", part.text}});
+    }
+    return {{"name", found.name}, {"also", texts_json(found.also)}, {"parts", std::move(parts)}};
+  }
+
   Json unit(const language::Unit& found) const {
     Json json = {{"name", printable(found.name)}, {"place", place_json(sources_, found.span)}};
     if (!found.could_be.empty()) {
@@ -119,7 +202,7 @@ class Describer {
     }
     constexpr std::string_view bases[] = {"g", "ml", "s", "°C", "mm", "W"};
     std::string_view base = "1";
-    for (std::size_t i = 0; i < base_count; ++i) {
+    for (std::size_t i = 0; i < std::size(bases); ++i) {
       if (found.dimension.powers[i] == 1) base = bases[i];
     }
     // Longer than nine places would hold: the US teaspoon has eleven.
@@ -128,7 +211,6 @@ class Describer {
     return json;
   }
 
- private:
   static void add_figure(Json& json, const char* name, const std::optional<Figure>& figure) {
     if (!figure) return;
     json[name] = range_json(figure->value);
@@ -180,32 +262,18 @@ std::string lines_of(const std::string& text) {
 
 }  // namespace
 
-Json explain_json(Code code) {
-  const bool error = severity_of(code) == Severity::error;
-  return {
-      {"name", name_of(code)},
-      {"found", true},
-      {"text", page_of(code)},
-      {"diagnostic", {{"severity", error ? "error" : "warning"}, {"summary", summary_of(code)}}}};
-}
-
-Json explain_json(const Sources& sources, const Program& program, const language::Names& names,
-                  const std::string& name, const Explanation& explanation) {
-  const std::string wanted = language::normal_name(name);
-  Json json = {{"name", printable(wanted)},
+Json explain_json(const Sources& sources, const Program& program, const std::string& name,
+                  const Explanation& explanation) {
+  Json json = {{"name", printable(language::normal_name(name))},
                {"found", explanation.found},
-               {"text", lines_of(explanation.text)}};
+               {"text", lines_of(explanation.text)},
+               {"things", Json::array()}};
   const Describer describe(sources, program);
-  const auto* thing = names.things.find(wanted);
-  // In the order in which the text looks for them.
-  if (thing != nullptr && thing->value.ingredient.valid()) {
-    json["ingredient"] = describe.ingredient(thing->value.ingredient);
-  } else if (thing != nullptr) {
-    json["class"] = describe.of_class(thing->value.of_class);
-  } else if (const auto* framework = names.frameworks.find(wanted)) {
-    json["framework"] = describe.framework(program[framework->value]);
-  } else if (const auto* unit = names.units.find(wanted)) {
-    json["unit"] = describe.unit(program[unit->value]);
+  for (const Explained& each : explanation.things) {
+    const std::string kind(kind_of(each.meaning));
+    Json values = std::visit(describe, each.meaning);
+    json["things"].push_back({{"kind", kind}, {"text", lines_of(each.text)}, {kind, values}});
+    if (!json.contains(kind)) json[kind] = std::move(values);
   }
   return json;
 }

@@ -28,29 +28,6 @@ std::size_t width_of(std::string_view text) {
   return width;
 }
 
-// Breaks at blanks; every line but the first begins with `indent` blanks.
-std::string wrapped(const std::string& text, std::size_t indent) {
-  std::string result;
-  std::size_t column = indent;
-  std::size_t at = 0;
-  while (at < text.size()) {
-    const std::size_t blank = std::min(text.find(' ', at), text.size());
-    const std::string_view word = std::string_view(text).substr(at, blank - at);
-    const std::size_t width = width_of(word);
-    if (column > indent && column + 1 + width > page_width) {
-      result += "\n" + std::string(indent, ' ');
-      column = indent;
-    } else if (column > indent) {
-      result += ' ';
-      ++column;
-    }
-    result += word;
-    column += width;
-    at = blank + 1;
-  }
-  return result;
-}
-
 bool starts_with_digit(std::string_view cell) {
   return !cell.empty() && cell[0] >= '0' && cell[0] <= '9';
 }
@@ -116,6 +93,28 @@ std::string safe_lines(const std::string& text) {
 }
 
 }  // namespace
+
+std::string wrapped(const std::string& text, std::size_t indent) {
+  std::string result;
+  std::size_t column = indent;
+  std::size_t at = 0;
+  while (at < text.size()) {
+    const std::size_t blank = std::min(text.find(' ', at), text.size());
+    const std::string_view word = std::string_view(text).substr(at, blank - at);
+    const std::size_t width = width_of(word);
+    if (column > indent && column + 1 + width > page_width) {
+      result += "\n" + std::string(indent, ' ');
+      column = indent;
+    } else if (column > indent) {
+      result += ' ';
+      ++column;
+    }
+    result += word;
+    column += width;
+    at = blank + 1;
+  }
+  return result;
+}
 
 std::string to_text(const Sheet& sheet) {
   std::string text = sheet.title + "\n";

@@ -104,8 +104,8 @@ std::string literals(const fs::path& source) {
 
 std::vector<fs::path> texts_for_cooks() {
   std::vector<fs::path> texts;
-  for (const char* folder :
-       {"stdlib", "examples", "src/diagnostic/explain", "schema", "tests/golden"}) {
+  for (const char* folder : {"stdlib", "examples", "src/diagnostic/explain", "src/report/terms",
+                             "schema", "tests/golden"}) {
     for (fs::path& path : files(folder, {".maslin", ".md", ".json", ".test"})) {
       texts.push_back(std::move(path));
     }
