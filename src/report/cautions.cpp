@@ -75,6 +75,17 @@ class Cautions {
     if (any_of_class(program_, ids_, "squash")) {
       add("Some authorities oppose keeping squash and pumpkin on a shelf in any form.");
     }
+    if (any_of_class(program_, ids_, "oil")) {
+      add("What lies in oil has neither air nor acid: garlic, herbs and vegetables under oil have "
+          "given botulism. For days in the cold, never on a shelf.");
+    }
+    const bool tomato = std::any_of(ids_.begin(), ids_.end(), [&](IngredientId id) {
+      const std::string& name = program_[id].name;
+      return name == "tomato" || name == "green tomato";
+    });
+    if (tomato) {
+      add("No tomatoes from vines that frost or disease has killed: they are less sour.");
+    }
     const auto sweet = science::pungency_of(science::Pod::sweet).high.in_unit();
     const bool hot = std::any_of(ids_.begin(), ids_.end(), [&](IngredientId id) {
       const auto& pungency = program_[id].pungency;

@@ -99,6 +99,7 @@ class Writer {
       row("floor", on_one_line(sources_.text(route.liquor->span)) +
                        ", in what covers a pack, before sugar and salt go in");
     }
+    if (route.headspace) row("jars", on_one_line(sources_.text(route.headspace->span)));
     for (const language::ToRead& reading : route.readings) {
       row("to be read", reading_text(reading));
     }
@@ -110,8 +111,28 @@ class Writer {
     for (const language::Process& process : route.processes) {
       row("table", on_one_line(sources_.text(process.span)));
     }
+    for (const language::Recipe& each : route.recipes) recipe(each);
     for (const std::string& note : route.notes) row("note", note);
     for (const std::string& source : route.sources) row("source", source);
+  }
+
+  // The amounts that the rows of a table belong to, on as many lines as there are kinds.
+  void recipe(const language::Recipe& found) {
+    std::vector<std::string> produce;
+    std::vector<std::string> added;
+    for (const auto& share : found.shares) {
+      produce.push_back(on_one_line(sources_.text(share.span)));
+    }
+    for (const auto& addition : found.additions) {
+      added.push_back(on_one_line(sources_.text(addition.span)));
+    }
+    std::string text = fmt::format("for {}: {}", found.product, fmt::join(produce, ", "));
+    if (!added.empty()) text += fmt::format("; per kilogram {}", fmt::join(added, ", "));
+    if (found.headspace) {
+      text += fmt::format("; headspace {} mm", found.headspace->in_base().to_decimal(1));
+    }
+    row("tested amounts", text);
+    for (const std::string& note : found.notes) row("in the source", note);
   }
 
   void standard(const language::Standard& found) {

@@ -148,6 +148,22 @@ class Describer {
     return json;
   }
 
+  Json recipe(const language::Recipe& found) const {
+    Json json = {{"product", printable(found.product)},
+                 {"produce", Json::array()},
+                 {"per_kilogram", Json::array()}};
+    for (const auto& share : found.shares) {
+      json["produce"].push_back(text_at(sources_, share.span));
+    }
+    for (const auto& addition : found.additions) {
+      json["per_kilogram"].push_back(text_at(sources_, addition.span));
+    }
+    if (found.headspace) json["headspace_mm"] = number_json(found.headspace->in_base());
+    json["notes"] = texts_json(found.notes);
+    json["sources"] = texts_json(found.sources);
+    return json;
+  }
+
   Json route(const language::Route& found) const {
     Json json = {{"name", printable(found.name)},
                  {"place", place_json(sources_, found.span)},
@@ -155,6 +171,10 @@ class Describer {
     add_place(json, found.place, found.as_of);
     json["floors"] = limits(found.floors);
     if (found.liquor) json["liquor_acidity_g_per_ml"] = number_json(found.liquor->acidity);
+    if (found.headspace) {
+      json["headspace_mm"] = {{"low", number_json(found.headspace->range.low.in_base())},
+                              {"high", number_json(found.headspace->range.high.in_base())}};
+    }
     std::vector<std::string> readings;
     for (const language::ToRead& each : found.readings) readings.push_back(reading_text(each));
     json["readings"] = texts_json(readings);
@@ -167,6 +187,8 @@ class Describer {
     }
     json["processes"] = Json::array();
     for (const language::Process& row : found.processes) json["processes"].push_back(process(row));
+    json["recipes"] = Json::array();
+    for (const language::Recipe& each : found.recipes) json["recipes"].push_back(recipe(each));
     json["notes"] = texts_json(found.notes);
     json["sources"] = texts_json(found.sources);
     return json;

@@ -97,7 +97,20 @@ class KeepingMaker {
         held->heat.in_base().to_decimal(1), minutes(held->to_4_1), minutes(held->to_4_6)));
   }
 
+  // A figure that is not there is never silently so.
+  void not_worked_out() {
+    if (worked_out_.not_worked_out.empty()) return;
+    std::string names;
+    for (const std::string_view each : worked_out_.not_worked_out) {
+      names += (names.empty() ? "" : ", ") + std::string(each);
+    }
+    section_.points.push_back(fmt::format(
+        "not worked out, since the mix lies outside what the tables or the formula are for: {}",
+        names));
+  }
+
   void figures() {
+    not_worked_out();
     if (worked_out_.figures.empty()) return;
     section_.table.heads = {"figure, worked out", "by the tables", "held against the line"};
     for (const KeepingFigure& each : worked_out_.figures) {

@@ -76,6 +76,8 @@ void add_lines_of_acetic_acid(const language::Contents& contents, KeepingFigures
   if (const auto index = contents.value_of(limit_on(Property::stability_index))) {
     result.figures.push_back({"stability index", *index, science::index_line.in_unit(), "CIMSCEE",
                               "acid, salt, sugar alone", true, 1});
+  } else {
+    result.not_worked_out.emplace_back("stability index");
   }
   result.figures.push_back({"acetic acid in what boils away",
                             {acid->low * percent, acid->high * percent},
@@ -92,7 +94,10 @@ void add_lines_of_acetic_acid(const language::Contents& contents, KeepingFigures
 KeepingFigures keeping_figures(const language::Program& program, const plan::VerifiedPlan& plan) {
   KeepingFigures result;
   const auto contents = contents_of(program, plan);
-  if (!contents) return result;
+  if (!contents) {
+    result.not_worked_out = {"pH", "water activity"};
+    return result;
+  }
   if (const auto ph = contents->ph()) {
     const bool ferments = language::ferments(program[plan.draft().task.framework].method);
     result.figures.push_back(
@@ -105,6 +110,8 @@ KeepingFigures keeping_figures(const language::Program& program, const plan::Ver
     const auto& driver = plan::taken_of(plan.draft(), taken[ph->driver]).ingredient;
     result.ph = {ph->expected.in_unit(), claimed_uncertainty(program, plan.draft()).in_unit(),
                  program[driver].name, assumption_text(ph->assumption)};
+  } else {
+    result.not_worked_out.emplace_back("pH");
   }
   if (const auto activity = contents->water_activity()) {
     constexpr double line = 0.85;
@@ -115,6 +122,8 @@ KeepingFigures keeping_figures(const language::Program& program, const plan::Ver
                               "wetter needs acid",
                               false,
                               3});
+  } else {
+    result.not_worked_out.emplace_back("water activity");
   }
   add_lines_of_acetic_acid(*contents, result);
   return result;

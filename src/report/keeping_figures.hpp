@@ -37,6 +37,8 @@ struct ExpectedPh {
 struct KeepingFigures {
   std::vector<KeepingFigure> figures;
   std::optional<ExpectedPh> ph;
+  // What could not be worked out: the mix lies outside what the tables or the formula are for.
+  std::vector<std::string_view> not_worked_out;
 };
 
 // Without any where the weights cannot be.
