@@ -235,7 +235,6 @@ route boiled in "United States" as of 2015 {
     per kilogram { vinegar 400 .. 450 ml }
     headspace 13 mm; note "cups as grams"; source "a table"
   }
-  recipe for nothing { produce; headspace; }
 }
 batch "one" of cabbage relish {
   boil 2 {
@@ -392,6 +391,8 @@ std::vector<std::string_view> small_texts() {
       "standard a \"b\" { }\nstandard a in \"b\" as 2018 { }\nroute { }\nroute a { reserved a }",
       "route a in b { read; read b <=; refuse; refuse because; process; process 1 min up; process "
       "1 min above, jars }",
+      "route a { recipe for b { produce; headspace; } recipe b { }",
+      "route a { recipe for b {\nkitchen c {",
       "batch of a { }\nbatch \"b\" a { }\nbatch \"b\" of a version { }",
       "basket a {\nbatch \"b\" of c version 3 { note \"d\" }",
       "basket a {\nbasket {\nkitchen b {\ningredient c is d, e {\nframework f refines g {",

@@ -126,6 +126,13 @@ class Checker {
                                addition.target.name));
   }
 
+  static std::string thinning(const Rational& strong, const Rational& wanted) {
+    return fmt::format(
+        "thin it first, acid into water: one part of it to {} parts of water make "
+        "{}; then write that down",
+        (strong / wanted - Rational(1)).to_decimal(1), percent(wanted));
+  }
+
   // No other vinegar on sale is so weak or so strong: a slip, or essence that is not thinned.
   void too_far_from(const Addition& addition, const Supply& supply, Span span) {
     const Bounds others = other_strengths(addition);
@@ -138,8 +145,7 @@ class Checker {
         .with_why(weak ? "so much of it would have to boil away that the acid goes as well"
                        : "undiluted it burns, and a slip in weighing it changes everything")
         .with_mend(weak ? "take a stronger one"
-                        : fmt::format("thin it with water to {} first, and write that down",
-                                      percent(stated_strength(addition))));
+                        : thinning(*supply.acidity, stated_strength(addition)));
   }
 
   void check_measure(const Addition& addition, const language::Stuff& stuff, Span span) {

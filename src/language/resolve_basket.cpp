@@ -320,7 +320,12 @@ class LineReader {
     }
     if (!number || !unit) return false;
     const auto weight = to_weight(*unit);
-    if (!weight || !weight->is_positive()) return false;
+    if (!weight) return false;
+    if (!weight->is_positive()) {
+      context_.report(Code::bad_number, per.span(), "nothing costs a price for each none")
+          .with_mend("write for how much it is: `at 6.80 per kg`");
+      return false;
+    }
     line_.price = *number / *weight;
     return true;
   }

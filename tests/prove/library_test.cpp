@@ -7,6 +7,7 @@
 #include <map>
 #include <string>
 
+#include "language/taste.hpp"
 #include "prove/admissible.hpp"
 #include "prove/proof.hpp"
 #include "report/proof.hpp"
@@ -23,9 +24,16 @@ const std::map<std::string, std::string>& exceptions() {
 TEST(LibraryProof, EveryFrameworkHoldsOrIsListedWithItsReason) {
   const World world;
   std::size_t listed = 0;
-  for (const language::Framework& framework : world.program().frameworks) {
+  for (std::size_t i = 0; i < world.program().frameworks.size(); ++i) {
+    const language::Framework& framework = world.program().frameworks[i];
     const prove::Proof proof = prove::prove(world.program(), framework);
-    fmt::print("{}", report::proof_text(world.sources(), world.program(), framework, proof));
+    fmt::print("{}", report::proof_text(world.sources(), world.program(), framework,
+                                        {language::FrameworkId(i), proof}));
+    for (const language::Variant& variant : framework.variants) {
+      const auto tasted = with_taste(framework, variant);
+      EXPECT_EQ(prove::prove(world.program(), tasted).verdict, proof.verdict)
+          << framework.name << ", made to the taste " << variant.name;
+    }
     const auto exception = exceptions().find(framework.name);
     const bool is_listed = exception != exceptions().end();
     listed += is_listed ? 1 : 0;

@@ -35,8 +35,10 @@ TEST(Question, Q15EssenceForVinegar) {
       "substitute { vinegar for vinegar by acetic acid } }\nbasket { onion 5 kg prepared }\n";
   const Planned essence(framework +
                         "kitchen \"k\" { store { distilled vinegar 2 l, 25 % acidity } }");
-  ASSERT_TRUE(essence.fits()) << essence.messages();
-  EXPECT_NEAR(millilitres(essence, "distilled vinegar"), 1000, 2);
+  // Never undiluted: it is thinned first, and the message says how.
+  EXPECT_EQ(essence.codes(), std::vector<std::string>{"strength-differs"});
+  EXPECT_NE(essence.messages().find("one part of it to 4 parts of water"), std::string::npos)
+      << essence.messages();
   const Planned half(framework + "kitchen \"k\" { store { distilled vinegar 4 l, 10 % acidity } }");
   ASSERT_TRUE(half.fits()) << half.messages();
   EXPECT_NEAR(millilitres(half, "distilled vinegar"), 2500, 2);  // 10 %: one and one
