@@ -59,6 +59,7 @@ class Describer {
     }
     if (!found.raw_reason.empty()) json["raw_reason"] = printable(found.raw_reason);
     if (found.allergens_stated) json["allergens"] = allergens(found);
+    if (found.compound) json["made_of"] = texts_json(found.made_of);
     json["notes"] = texts_json(found.notes);
     json["sources"] = texts_json(found.sources);
     return json;
