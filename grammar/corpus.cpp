@@ -92,7 +92,7 @@ kitchen "village hall" {
   spoons   to 1/4 tsp
   jars     6 of 720 ml at 0.90 each, 24 of 282 ml, at 0.55 each, 12 of 190 ml
   store    { cider vinegar 2 l, 5 % acidity; sugar 3 kg; salt 1 kg; ground allspice 40 g }
-  law      "Great Britain"
+  law      "Great Britain" as of 2026-03-01
 }
 )maslin";
 
@@ -158,7 +158,11 @@ ingredient "cream of tartar" {
   raw unsafe, boil at least 10 min, because "of the beans"
   raw unpleasant, because "it puckers"
   allergen not stated
+  compound
 }
+ingredient brown sauce { made of tomato, malt vinegar }
+ingredient green sauce { made of parsley, "cream of tartar"; compound }
+kitchen { law "Great Britain" as of 2018 }
 ingredient onion is root {
   allergen celery, mustard
   source "one", "two",
@@ -240,6 +244,7 @@ batch "one" of cabbage relish {
   boil 2 {
     used { cabbage 1 kg }
     reading { acidity 1.2 % , by hand; pH 3.6 with pan buffers 4 }
+    reading 26 h after filling { pH 3.6 by meter to 0.05, buffers 4 and 7; seal all; seal 8 of 9 }
     filled { 3 of 1/2 l }
     note "done"
   }
@@ -388,6 +393,10 @@ std::vector<std::string_view> small_texts() {
       "kitchen { pan 9 l 3 cm across; hob; hob 2 kW, lost; altitude high; scales 5 g; spoons to 3; "
       "jars of 3 }",
       "kitchen { store sugar 3 kg } store { }",
+      "standard a in \"b\" as of 2026-3- { }\nkitchen { law \"b\" as of; law \"c\" as 2026-01-01 }",
+      "ingredient a { made; made of; made of b,; compound b; compound }",
+      "batch \"a\" of b { boil 1 { reading { seal; seal 3; seal 3 of; seal all 3; pH 3 by to 4 } } "
+      "}",
       "standard a \"b\" { }\nstandard a in \"b\" as 2018 { }\nroute { }\nroute a { reserved a }",
       "route a in b { read; read b <=; refuse; refuse because; process; process 1 min up; process "
       "1 min above, jars }",

@@ -196,8 +196,11 @@ struct raw : seq<K("raw"), Gap, sor<K("unpleasant"), K("unsafe")>, opt<Comma, bo
 struct none : seq<K("none")> {};
 struct not_stated : seq<K("not"), Gap, K("stated")> {};
 struct allergen : seq<K("allergen"), Gap, sor<none, not_stated, NameList>> {};
+struct made_of : seq<K("made"), Gap, K("of"), Gap, NameList> {};
+struct compound : seq<K("compound")> {};
 struct IngredientEntry
-    : sor<seq<sor<also, composition, figures, raw, allergen, note, source>, StatementEnd>,
+    : sor<seq<sor<also, composition, figures, raw, allergen, made_of, compound, note, source>,
+              StatementEnd>,
           bad_item> {};
 struct ingredient_block : Block<TopStart, IngredientEntry> {};
 struct ingredient : seq<K("ingredient"), Gap, name, opt<Gap, parents>, Gap, ingredient_block> {};
@@ -343,7 +346,9 @@ struct jar_price : seq<K("at"), Gap, Number, Gap, K("each")> {};
 struct jar_count : seq<Number, Gap, K("of"), Gap, quantity, opt<CommaOrGap, jar_price>> {};
 struct jars : seq<K("jars"), Gap, jar_count, star<Comma, jar_count>> {};
 struct store : seq<K("store"), Gap, basket_block> {};
-struct law : seq<K("law"), Gap, Text> {};
+struct date : seq<Digits, peg::one<'-'>, Digits, peg::one<'-'>, Digits> {};
+struct as_of : seq<K("as"), Gap, K("of"), Gap, sor<date, Number>> {};
+struct law : seq<K("law"), Gap, Text, opt<Gap, as_of>> {};
 struct KitchenEntry
     : sor<seq<sor<pan, hob, altitude, scales, spoons, jars, law>, StatementEnd>, store, bad_item> {
 };
@@ -371,17 +376,18 @@ struct RuleEntry
           seq<sor<reserved_name, to_read, refusal, process, source, note, limit>, StatementEnd>,
           bad_item> {};
 struct rule_block : Block<TopStart, RuleEntry> {};
-struct as_of : seq<K("as"), Gap, K("of"), Gap, Number> {};
 struct in_place : seq<K("in"), Gap, Text> {};
 struct standard : seq<K("standard"), Gap, name, Gap, in_place, opt<Gap, as_of>, Gap, rule_block> {};
 struct route : seq<K("route"), Gap, name, opt<Gap, in_place>, opt<Gap, as_of>, Gap, rule_block> {};
 
 struct with_pan : seq<K("with"), Gap, K("pan")> {};
-struct by_means : seq<K("by"), Gap, name> {};
+struct meter_error : seq<K("to"), Gap, Number> {};
+struct by_means : seq<K("by"), Gap, name, opt<Gap, meter_error>> {};
 struct buffers : seq<K("buffers"), Gap, Number, star<Gap, K("and"), Gap, Number>> {};
 struct reading_line : seq<figure, Gap, measure, opt<Gap, with_pan>, opt<CommaOrGap, by_means>,
                           opt<CommaOrGap, buffers>> {};
-struct ReadingEntry : sor<seq<reading_line, StatementEnd>, bad_item> {};
+struct seals : seq<K("seal"), Gap, sor<K("all"), seq<Number, Gap, K("of"), Gap, Number>>> {};
+struct ReadingEntry : sor<seq<sor<seals, reading_line>, StatementEnd>, bad_item> {};
 struct reading_block : Block<TopStart, ReadingEntry> {};
 struct reading_time : seq<K("at"), Gap, quantity> {};
 struct reading_age : seq<quantity, Gap, K("after"), Gap, K("filling")> {};

@@ -438,6 +438,8 @@ def entry_text(entry, data):
         hazard, *why = entry["raw"]
         put("raw", [hazard] + ["because " + quoted(reason) for reason in why])
     put("allergen", [entry["allergen"]])
+    if entry["compound"]:
+        lines.append("  compound")
     notes = list(entry["notes"])
     if strays:
         notes += [f"Left out, a factor of three from the rest: {name} {number(round(value, 2))} "

@@ -60,6 +60,7 @@ int plan(const Inputs& inputs, const PlanOptions& options, Files& files, const S
 
 struct LabelOptions {
   bool card = false;  // for the stall: allergens, and nothing else
+  std::string batch;  // which of what was made
 };
 // Takes the same choices as a plan; `to` is text, html or json.
 int label(const Inputs& inputs, const PlanOptions& options, const LabelOptions& label_options,

@@ -163,11 +163,14 @@ class CommandLine {
         "  maslin label chutney.maslin basket.maslin kitchen.maslin\n"
         "  maslin label all.maslin --to html > labels.html\n"
         "  maslin label all.maslin --card              (allergens, for the stall)\n"
+        "  maslin label all.maslin --batch \"2026-10-10 a\"    (by what was used)\n"
+        "Where the files hold a batch, each of its boils gets its labels by what went into it.\n"
         "The kitchen says whose law holds: law \"Great Britain\"");
     add_inputs(*label_, inputs_, true);
     add_aims(*label_);
     label_->add_flag("--card", label_options_.card, "the allergens alone, for the stall");
     add_choices(*label_);
+    label_->add_option("--batch", label_options_.batch, "which batch, where there are several");
     label_->add_option("--to", options_.to, "text, html or json")
         ->check(CLI::IsMember({"text", "html", "json"}));
     add_manner(*label_, manner_);

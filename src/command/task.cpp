@@ -24,7 +24,8 @@ std::optional<std::size_t> choose(const List& list, std::size_t first, const std
   auto& found = diagnostics.report_without_place(
       Code::no_choice, !wanted.empty() ? fmt::format("no {} is named `{}`", what, wanted)
                        : count == 0    ? fmt::format("these files declare no {}", what)
-                                       : fmt::format("these files declare {} {}s", count, what));
+                                       : fmt::format("these files declare {} {}{}", count, what,
+                                                  what == "batch" ? "es" : "s"));
   std::vector<std::string_view> known;
   known.reserve(list.size());
   for (const auto& each : list) known.push_back(each.name);
@@ -43,16 +44,25 @@ std::optional<std::size_t> choose(const List& list, std::size_t first, const std
   return std::nullopt;
 }
 
-std::optional<plan::Task> chosen_task(Session& session, const PlanOptions& options) {
+struct Named {
+  std::string name;
+};
+
+std::optional<plan::Task> chosen_task(Session& session, const PlanOptions& options,
+                                      Baskets baskets) {
   const language::Program& program = session.program();
   Diagnostics& diagnostics = session.diagnostics();
   const auto framework = choose(program.frameworks, program.library_frameworks, options.framework,
                                 "framework", diagnostics);
-  const auto basket = choose(program.baskets, 0, options.basket, "basket", diagnostics);
   plan::Task task;
-  bool good = framework && basket;
+  bool good = framework.has_value();
   if (framework) task.framework = language::FrameworkId(*framework);
-  if (basket) task.basket = language::BasketId(*basket);
+  const bool none = baskets == Baskets::optional && program.baskets.empty();
+  if (!none || !options.basket.empty()) {
+    const auto basket = choose(program.baskets, 0, options.basket, "basket", diagnostics);
+    if (basket) task.basket = language::BasketId(*basket);
+    good = good && basket;
+  }
   // A kitchen may be left out; several need a choice.
   if (!program.kitchens.empty() || !options.kitchen.empty()) {
     const auto kitchen = choose(program.kitchens, 0, options.kitchen, "kitchen", diagnostics);
@@ -94,8 +104,26 @@ bool take_taste(Session& session, const std::string& taste, plan::Task& task) {
 
 }  // namespace
 
-std::optional<plan::Task> make_task(Session& session, const PlanOptions& options) {
-  auto task = chosen_task(session, options);
+BatchChoice choose_batch(Session& session, const std::string& wanted, PlanOptions& options) {
+  const language::Program& program = session.program();
+  std::vector<Named> batches;
+  std::vector<std::size_t> places;
+  for (std::size_t i = 0; i < program.batches.size(); ++i) {
+    const language::Batch& batch = program.batches[i];
+    if (!options.framework.empty() && program[batch.framework].name != options.framework) continue;
+    batches.push_back({batch.name});
+    places.push_back(i);
+  }
+  if (batches.empty() && wanted.empty()) return {};
+  const auto found = choose(batches, 0, wanted, "batch", session.diagnostics());
+  if (!found) return {std::nullopt, false};
+  const language::BatchId id(places[*found]);
+  options.framework = program[program[id].framework].name;
+  return {id, true};
+}
+
+std::optional<plan::Task> make_task(Session& session, const PlanOptions& options, Baskets baskets) {
+  auto task = chosen_task(session, options, baskets);
   if (!task || options.taste.empty() || take_taste(session, options.taste, *task)) return task;
   return std::nullopt;
 }

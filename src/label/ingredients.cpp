@@ -38,12 +38,53 @@ std::size_t find_word(const std::string& text, const std::string& word) {
   return std::string::npos;
 }
 
-void add_behind(Phrase& phrase, const std::vector<std::string>& allergens) {
-  for (std::size_t i = 0; i < allergens.size(); ++i) {
-    phrase.push_back({i == 0 ? " (" : ", ", false});
-    phrase.push_back({allergens[i], true});
+// A text with the words among these that stand in it emphasised; true where one does.
+bool add_emphasised(Phrase& phrase, const std::string& text,
+                    const std::vector<std::string>& words) {
+  std::size_t first = std::string::npos;
+  std::size_t length = 0;
+  for (const std::string& word : words) {
+    const std::size_t at = find_word(text, word);
+    const bool better = at < first || (at == first && word.size() > length);
+    if (at == std::string::npos || !better) continue;
+    first = at;
+    length = word.size();
   }
-  if (!allergens.empty()) phrase.push_back({")", false});
+  if (first == std::string::npos) {
+    if (!text.empty()) phrase.push_back({text, false});
+    return false;
+  }
+  if (first > 0) phrase.push_back({text.substr(0, first), false});
+  phrase.push_back({text.substr(first, length), true});
+  (void)add_emphasised(phrase, text.substr(first + length), words);
+  return true;
+}
+
+// What it states, and what it is made of that is one by its name.
+std::vector<std::string> allergens_of(const language::Ingredient& ingredient) {
+  std::vector<std::string> all = ingredient.allergens;
+  for (const std::string& part : ingredient.made_of) {
+    const bool there = std::find(all.begin(), all.end(), part) != all.end();
+    if (!there && language::is_known_allergen(part)) all.push_back(part);
+  }
+  return all;
+}
+
+// What stands in brackets behind a name: its own ingredients in their order, then allergens that no
+// word before has named.
+Phrase in_brackets(const std::vector<std::string>& parts, const std::vector<std::string>& stated,
+                   const std::vector<std::string>& behind) {
+  Phrase phrase;
+  for (const std::string& part : parts) {
+    phrase.push_back({phrase.empty() ? " (" : ", ", false});
+    (void)add_emphasised(phrase, part, stated);
+  }
+  for (const std::string& allergen : behind) {
+    phrase.push_back({phrase.empty() ? " (" : ", ", false});
+    phrase.push_back({allergen, true});
+  }
+  if (!phrase.empty()) phrase.push_back({")", false});
+  return phrase;
 }
 
 }  // namespace
@@ -91,32 +132,27 @@ bool declares_sulphites(const Bounds& sulphites, const Law* law) {
 
 Phrase listed(const Program& program, const Used& used, bool sulphites, const Law* law) {
   const language::Ingredient& ingredient = program[used.ingredient];
+  std::vector<std::string> stated;
   std::vector<std::string> behind;
-  std::size_t at = std::string::npos;
-  std::size_t length = 0;
-  for (const std::string& allergen : ingredient.allergens) {
+  for (const std::string& allergen : allergens_of(ingredient)) {
     if (!is_emphasised(allergen, law)) continue;
-    const std::size_t found = find_word(ingredient.name, allergen);
-    if (found != std::string::npos && at == std::string::npos) {
-      at = found;
-      length = allergen.size();
-    } else {
-      behind.push_back(allergen);
-    }
+    stated.push_back(allergen);
+    const auto& parts = ingredient.made_of;
+    const bool named = find_word(ingredient.name, allergen) != std::string::npos ||
+                       std::any_of(parts.begin(), parts.end(), [&](const std::string& part) {
+                         return find_word(part, allergen) != std::string::npos;
+                       });
+    if (!named) behind.push_back(allergen);
   }
   if (sulphites && used.sulphited.is_positive()) behind.emplace_back("sulphites");
 
   Phrase phrase;
-  if (at == std::string::npos) {
-    phrase.push_back({ingredient.name, false});
-  } else {
-    if (at > 0) phrase.push_back({ingredient.name.substr(0, at), false});
-    phrase.push_back({ingredient.name.substr(at, length), true});
-    const std::string rest = ingredient.name.substr(at + length);
-    if (!rest.empty()) phrase.push_back({rest, false});
+  (void)add_emphasised(phrase, ingredient.name, stated);
+  const Phrase brackets = in_brackets(ingredient.made_of, stated, behind);
+  phrase.insert(phrase.end(), brackets.begin(), brackets.end());
+  if (ingredient.compound && ingredient.made_of.empty()) {
+    phrase.push_back({blank_in_brackets, false});
   }
-  add_behind(phrase, behind);
-  if (language::is_compound(ingredient.name)) phrase.push_back({blank_in_brackets, false});
   return phrase;
 }
 
@@ -128,8 +164,9 @@ std::vector<CardRow> card_of(const Program& program, const std::vector<Used>& us
     CardRow row{std::string(kind.name), {}};
     for (const Used& each : used) {
       const language::Ingredient& ingredient = program[each.ingredient];
+      const auto allergens = allergens_of(ingredient);
       const bool stated = std::any_of(
-          ingredient.allergens.begin(), ingredient.allergens.end(),
+          allergens.begin(), allergens.end(),
           [&](const std::string& allergen) { return language::is_of_kind(allergen, kind); });
       const bool sulphited = kind.name == "sulphites" && sulphites && each.sulphited.is_positive();
       if (stated || sulphited) row.in.push_back(ingredient.name);

@@ -167,17 +167,34 @@ TEST(Label, SulphitesAreDeclaredAboveTenMilligrams) {
 // Directive 2001/113/EC, annex I: blackcurrant 250 g, others 350 g. Halves 300, a fifth 330.
 TEST(Label, MixedFruitHasItsMinimumInProportion) {
   const Program program = program_of({"blackcurrant", "apple"});
+  const auto standard = [](const char* name, const char* place, int year) {
+    language::Standard result;
+    result.name = name;
+    result.place = place;
+    result.as_of = Date{year, 0, 0};
+    return result;
+  };
   const auto least = [&](int blackcurrant, int apple) {
-    return least_of(program, {used(0, blackcurrant), used(1, apple)}, "Great Britain", "jam",
-                    percent(35))
+    return least_of(program, {used(0, blackcurrant), used(1, apple)},
+                    standard("jam", "Great Britain", 2018), percent(35))
         .in_unit();
   };
   EXPECT_NEAR(least(500, 500), 0.300, 1e-12);
   EXPECT_NEAR(least(200, 800), 0.330, 1e-12);
-  EXPECT_NEAR(least_of(program, {used(0, 1)}, "Great Britain", "extra jam", percent(45)).in_unit(),
+  EXPECT_NEAR(
+      least_of(program, {used(0, 1)}, standard("extra jam", "Great Britain", 2018), percent(45))
+          .in_unit(),
+      0.350, 1e-12);
+  EXPECT_NEAR(
+      least_of(program, {used(0, 1)}, standard("jam", "elsewhere", 2018), percent(35)).in_unit(),
+      0.350, 1e-12);
+  // Of one place in two years.
+  EXPECT_NEAR(least_of(program, {used(0, 1)}, standard("jam", "European Union", 2001), percent(35))
+                  .in_unit(),
+              0.250, 1e-12);
+  EXPECT_NEAR(least_of(program, {used(0, 1)}, standard("jam", "European Union", 2026), percent(45))
+                  .in_unit(),
               0.350, 1e-12);
-  EXPECT_NEAR(least_of(program, {used(0, 1)}, "elsewhere", "jam", percent(35)).in_unit(), 0.350,
-              1e-12);
 }
 
 // Annex II and American law differ: wheat in both, mustard, celery and barley in Europe alone.
@@ -186,6 +203,7 @@ TEST(Label, AllergensAreEmphasisedAsTheLawOfThePlaceAsks) {
   program.ingredients[0].allergens = {"barley"};
   program.ingredients[1].allergens = {"celery"};
   program.ingredients[2].allergens = {"soya", "wheat"};
+  program.ingredients[2].compound = true;
   program.ingredients[3].allergens = {"kiwi"};
   const auto line = [&](std::uint32_t id, const language::Law* law) {
     return text_of(listed(program, used(id, 10), false, law));
@@ -198,6 +216,19 @@ TEST(Label, AllergensAreEmphasisedAsTheLawOfThePlaceAsks) {
   EXPECT_EQ(line(2, america()), "soy sauce ([soya], [wheat]) (______)");
   EXPECT_EQ(line(3, america()), "[kiwi] jam")
       << "what no law here names is emphasised all the same";
+}
+
+// Annex VII, part E: its ingredients in brackets, in their own order.
+TEST(Label, WhatACompoundIsMadeOfStandsBehindIt) {
+  Program program = program_of({"brown sauce"});
+  program.ingredients[0].compound = true;
+  program.ingredients[0].made_of = {"tomato", "malt vinegar", "wheat", "salt"};
+  program.ingredients[0].allergens = {"barley"};
+  const auto line = [&](const language::Law* law) {
+    return text_of(listed(program, used(0, 10), false, law));
+  };
+  EXPECT_EQ(line(britain()), "brown sauce (tomato, malt vinegar, [wheat], salt, [barley])");
+  EXPECT_EQ(line(america()), "brown sauce (tomato, malt vinegar, [wheat], salt)");
 }
 
 TEST(Label, SulphitesStandBehindWhatBringsThem) {

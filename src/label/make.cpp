@@ -4,11 +4,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "label/basis.hpp"
 #include "label/label.hpp"
 #include "label/quantities.hpp"
+#include "label/readings.hpp"
 #include "label/reserved.hpp"
 #include "language/contents.hpp"
-#include "plan/volumes.hpp"
+#include "plan/timeline.hpp"
 
 namespace maslin::label {
 namespace {
@@ -32,22 +34,36 @@ std::string joined(const std::vector<std::string>& names) {
   return fmt::format("{}", fmt::join(names, ", "));
 }
 
+void report_no_law(const Program& program, const plan::Task& task, Diagnostics& diagnostics) {
+  const language::Kitchen* kitchen = task.kitchen.valid() ? &program[task.kitchen] : nullptr;
+  if (kitchen != nullptr && language::law_named(kitchen->law) != nullptr) return;
+  const std::string message = "no law is given: nothing on this label was held against one";
+  auto& found = kitchen != nullptr ? diagnostics.report(Code::no_law, kitchen->span, message)
+                                   : diagnostics.report_without_place(Code::no_law, message);
+  found.with_mend(
+      fmt::format("write `law \"…\"` into the kitchen: one of {}", language::known_laws()));
+}
+
 class Maker {
  public:
-  Maker(const Program& program, const plan::Plan& plan, Diagnostics& diagnostics)
+  Maker(const Program& program, const Basis& basis, Diagnostics& diagnostics)
       : program_(program),
-        plan_(plan),
-        draft_(plan.verified.draft()),
+        basis_(basis),
+        draft_(basis.draft),
         framework_(program[draft_.task.framework]),
         kitchen_(draft_.task.kitchen.valid() ? &program[draft_.task.kitchen] : nullptr),
-        finished_(plan.afternoon.course.finish),
+        finished_(basis.finished),
         diagnostics_(diagnostics) {}
 
   Label run() {
-    if (kitchen_ != nullptr) label_.law = language::law_named(kitchen_->law);
-    if (label_.law == nullptr) report_no_law();
-    label_.basket = program_[draft_.task.basket].name;
-    label_.boils = plan_.afternoon.boils.too_many ? 1 : plan_.afternoon.boils.count;
+    if (kitchen_ != nullptr) {
+      label_.law = language::law_named(kitchen_->law);
+      label_.law_as_of = kitchen_->law_as_of;
+    }
+    label_.mark = basis_.mark;
+    label_.record = basis_.record;
+    label_.boils = basis_.boils;
+    label_.notes = basis_.notes;
     label_.name = framework_.title.empty() ? framework_.name : framework_.title;
     add_name();
     add_ingredients();
@@ -59,27 +75,18 @@ class Maker {
   }
 
  private:
-  FinishedMass middle_finished() const {
-    return FinishedMass(middle({finished_.low.in_base(), finished_.high.in_base()}));
-  }
+  FinishedMass middle_finished() const { return middle_of(finished_); }
 
   void blank(std::string what, std::string why) {
     label_.blanks.push_back({std::move(what), std::move(why)});
-  }
-
-  void report_no_law() {
-    const std::string message = "no law is given: nothing on this label was held against one";
-    auto& found = kitchen_ != nullptr ? diagnostics_.report(Code::no_law, kitchen_->span, message)
-                                      : diagnostics_.report_without_place(Code::no_law, message);
-    found.with_mend(
-        fmt::format("write `law \"…\"` into the kitchen: one of {}", language::known_laws()));
   }
 
   // ---- The name -----------------------------------------------------------------------------
 
   void add_name() {
     if (label_.law == nullptr) return;
-    const auto judged = judge_name({program_, draft_, finished_}, *label_.name, *label_.law);
+    const auto judged =
+        judge_name({program_, draft_, finished_}, *label_.name, *label_.law, label_.law_as_of);
     if (!judged) return;
     if (judged->unmet.empty()) {
       note_met(*judged);
@@ -91,7 +98,7 @@ class Maker {
         Code::reserved_name, framework_.span,
         fmt::format(
             "the law ({1}) reserves the name `{0}`, and this is not shown to meet what it asks",
-            judged->name, label_.law->name));
+            judged->name, standard_of(*judged)));
     for (const std::string& each : judged->unmet) {
       found.with_why(found.why.empty() ? each : found.why + "; " + each);
     }
@@ -114,11 +121,18 @@ class Maker {
                        reserved, framework_.name, title);
   }
 
+  // "European Union, as of 2026-06-14": of several the latest, unless the kitchen names a day.
+  std::string standard_of(const Judgement& judged) const {
+    std::string text(label_.law->name);
+    if (judged.standard == nullptr || !judged.standard->as_of) return text;
+    return text + ", as of " + text_of(*judged.standard->as_of);
+  }
+
   void note_met(const Judgement& judged) {
     std::string text = fmt::format(
         "The name `{}`: what the standard ({}) asks of fruit and solids is met by "
         "calculation, at the unfavourable end; nothing of it was measured.",
-        judged.name, label_.law->name);
+        judged.name, standard_of(judged));
     for (const std::string& note : judged.standard->notes) text += " " + note;
     label_.notes.push_back(std::move(text));
   }
@@ -151,18 +165,38 @@ class Maker {
 
   // How much of it stays in the produce nobody knows before it is measured.
   void add_salt_of_a_brine(bool declared) {
-    const auto salt = plan::salt_beside(program_, plan_.afternoon.saltings);
-    if (!salt) return;
+    if (!salts()) return;
     blank("salt",
           "what salting or a brine leaves in the produce is not worked out: have the salt "
           "of 100 g measured");
-    const bool listed = std::any_of(used_.begin(), used_.end(), [&](const Used& each) {
-      return each.ingredient == salt->ingredient;
-    });
+    const auto& all = program_.ingredients;
+    const auto salt =
+        std::find_if(all.begin(), all.end(), [](const auto& each) { return each.name == "salt"; });
+    if (salt == all.end()) return;
+    const language::IngredientId id(static_cast<std::size_t>(salt - all.begin()));
+    const bool listed = std::any_of(used_.begin(), used_.end(),
+                                    [&](const Used& each) { return each.ingredient == id; });
     if (listed) return;
-    const Used trace{salt->ingredient, Mass(), Mass()};
+    const Used trace{id, Mass(), Mass()};
     label_.ingredients.push_back(label::listed(program_, trace, declared, label_.law));
     used_.push_back(trace);
+  }
+
+  // Produce lies in salt or a brine that is poured or rinsed off.
+  bool salts() const {
+    return has_step([](const language::Step& step) {
+      const bool salting =
+          step.kind == language::StepKind::brine || step.kind == language::StepKind::dry_salt;
+      return salting && step.strength.has_value();
+    });
+  }
+
+  template <class Is>
+  bool has_step(const Is& is) const {
+    const auto& stages = framework_.method.stages;
+    return std::any_of(stages.begin(), stages.end(), [&](const auto& stage) {
+      return std::any_of(stage.steps.begin(), stage.steps.end(), is);
+    });
   }
 
   void add_quantities() {
@@ -204,48 +238,27 @@ class Maker {
       return;
     }
     label_.nutrition = nutrition_rows(middle_of(science::nutrients(contents->left())));
-    if (plan_.afternoon.saltings.empty()) return;
+    if (!salts()) return;
     for (NutritionRow& row : label_.nutrition) {
       if (row.what == "salt") row.amount.reset();
     }
   }
 
-  // The lightest that a full jar may be: little weight in much room.
-  Mass net_of(long fill) const {
-    const FinishedMass weight = middle_finished();
-    const Range<Volume> room =
-        plan::hot_volume(plan::solids_in(program_, draft_), {weight, weight});
-    return Mass((Rational(fill) * weight.in_base() / room.high.in_base()).floor_to(1));
-  }
-
   void add_lots() {
-    const auto& jars = plan_.afternoon.jars;
-    if (!jars) {
-      label_.lots.push_back({1, label_.boils, {}});
+    label_.lots = basis_.lots;
+    const bool filled = std::any_of(label_.lots.begin(), label_.lots.end(),
+                                    [](const Lots& lots) { return !lots.jars.empty(); });
+    if (!filled) {
       const bool has_jars = kitchen_ != nullptr && !kitchen_->jars.empty();
       blank("net quantity", std::string(has_jars ? "jars were not worked out for this"
                                                  : "the kitchen names no jars") +
                                 ": weigh full ones, less the jar and lid");
       return;
     }
-    bool part_filled = false;
-    for (const plan::FilledBoils& boils : jars->boils) {
-      Lots lots{boils.first, boils.last, {}};
-      for (std::size_t i = 0; i < boils.filling.full.size(); ++i) {
-        if (boils.filling.full[i] == 0) continue;
-        lots.jars.push_back(
-            {jars->sizes[i].holds, boils.filling.full[i], net_of(jars->sizes[i].fill)});
-      }
-      if (boils.filling.part_size) {
-        part_filled = true;
-        lots.jars.push_back({jars->sizes[*boils.filling.part_size].holds, 1, std::nullopt});
-      }
-      label_.lots.push_back(std::move(lots));
-    }
     label_.notes.emplace_back(
         "Net quantities are worked out at the least; weigh full jars, less the jar and lid, before "
         "you print.");
-    if (part_filled) blank("net quantity of a jar that is not full", "weigh it");
+    if (basis_.part_filled) blank("net quantity of a jar that is not full", "weigh it");
   }
 
   // ---- What the plan cannot know --------------------------------------------------------------
@@ -263,8 +276,8 @@ class Maker {
     }
     std::vector<std::string> compounds;
     for (const Used& each : used_) {
-      const std::string& name = program_[each.ingredient].name;
-      if (language::is_compound(name)) compounds.push_back(name);
+      const language::Ingredient& ingredient = program_[each.ingredient];
+      if (ingredient.compound && ingredient.made_of.empty()) compounds.push_back(ingredient.name);
     }
     if (!compounds.empty()) {
       blank("ingredients of " + joined(compounds), "they stand on its packet");
@@ -276,7 +289,8 @@ class Maker {
     }
     for (const language::Asked& each : language::asked()) {
       const bool of_this =
-          each.standard.empty() || (met_ != nullptr && met_->name == each.standard);
+          each.standard.empty() ||
+          (met_ != nullptr && met_->name == each.standard && is_since(*met_, each.since));
       if (each.law == label_.law->name && of_this) {
         blank(std::string(each.what), std::string(each.why));
       }
@@ -285,16 +299,25 @@ class Maker {
 
   // What is boiled down has no liquor.
   bool may_drain() const {
-    if (plan_.afternoon.liquor) return true;
-    const auto& stages = framework_.method.stages;
-    return !stages.empty() && std::none_of(stages.begin(), stages.end(), [](const auto& stage) {
-      return std::any_of(stage.steps.begin(), stage.steps.end(),
-                         [](const auto& step) { return step.kind == language::StepKind::reduce; });
-    });
+    if (has_step([](const auto& step) { return step.kind == language::StepKind::pack; })) {
+      return true;
+    }
+    return !framework_.method.stages.empty() &&
+           !has_step([](const auto& step) { return step.kind == language::StepKind::reduce; });
   }
 
-  // The author's months are no month of this batch before what must be measured was measured.
+  // The author's months are no month of this boil before what must be measured was measured.
   void add_best_before() {
+    if (framework_.routes.empty()) {
+      blank("best before", "the framework claims no way of keeping: no months");
+    } else if (basis_.boil != nullptr) {
+      add_months(readings_of(program_, framework_, *basis_.boil));
+    } else {
+      blank("best before", "no months before these readings are in: " + joined(asked_figures()));
+    }
+  }
+
+  std::vector<std::string> asked_figures() const {
     std::vector<std::string> figures;
     for (const language::RouteClaim& claim : framework_.routes) {
       for (const language::ToRead& reading : program_[claim.route].readings) {
@@ -303,17 +326,29 @@ class Maker {
         }
       }
     }
-    if (figures.empty()) {
-      blank("best before", framework_.routes.empty()
-                               ? "the framework claims no way of keeping: no months"
-                               : "no months before the batch is measured");
+    return figures;
+  }
+
+  void add_months(const Readings& readings) {
+    if (!readings.complete()) {
+      blank("best before",
+            "no months before these readings are in: " +
+                joined(readings.missing.empty() ? asked_figures() : readings.missing));
       return;
     }
-    blank("best before", "no months before these readings are in: " + joined(figures));
+    label_.notes.push_back(fmt::format("Readings complete: {}. The months are the author's claim.",
+                                       joined(readings.shown)));
+    blank("released by", "readings release nothing: a person puts their name to it");
+    if (!framework_.best_within) {
+      blank("best before", "the framework states no months");
+      return;
+    }
+    label_.best_within = framework_.best_within->low;
+    blank("best before", "counted from the date made");
   }
 
   const Program& program_;
-  const plan::Plan& plan_;
+  const Basis& basis_;
   const plan::Draft& draft_;
   const language::Framework& framework_;
   const language::Kitchen* kitchen_;
@@ -328,12 +363,24 @@ class Maker {
 }  // namespace
 
 Label make_label(const Program& program, const plan::Plan& plan, Diagnostics& diagnostics) {
-  return Maker(program, plan, diagnostics).run();
+  report_no_law(program, plan.verified.draft().task, diagnostics);
+  return Maker(program, basis_of(program, plan), diagnostics).run();
+}
+
+std::vector<Label> make_labels(const Program& program, const language::Batch& batch,
+                               const plan::Task& task, const plan::Plan* plan,
+                               Diagnostics& diagnostics) {
+  std::vector<Label> labels;
+  const auto bases = bases_of(program, batch, task, plan, diagnostics);
+  if (!bases) return labels;
+  report_no_law(program, task, diagnostics);
+  for (const Basis& basis : *bases) labels.push_back(Maker(program, basis, diagnostics).run());
+  return labels;
 }
 
 std::string lot_mark(const Label& label, long boil) {
-  if (label.boils == 1) return label.basket;
-  return fmt::format("{}, boil {}", label.basket, boil);
+  if (label.boils == 1 && !label.record) return label.mark;
+  return fmt::format("{}, boil {}", label.mark, boil);
 }
 
 }  // namespace maslin::label

@@ -80,16 +80,15 @@ std::string value_text(const Limit& limit, double value, bool low) {
 
 // In proportion to the fruits, where the law says so; else what is asked of the one it asks most
 // of.
-Share least_for(const Product& product, const Limit& limit, const Law& law,
-                const Standard& standard) {
+Share least_for(const Product& product, const Limit& limit, const Standard& standard) {
   const Share general(limit.range.low.to_double());
   const auto counted = counted_for(product, limit);
   if (limit.whole != Whole::produce_and_sweetener) {
-    return least_of(product.program, counted, law.name, standard.name, general);
+    return least_of(product.program, counted, standard, general);
   }
   Share most(0);
   for (const Used& each : counted) {
-    most = std::max(most, least_of(product.program, {each}, law.name, standard.name, general));
+    most = std::max(most, least_of(product.program, {each}, standard, general));
   }
   return counted.empty() ? general : most;
 }
@@ -119,7 +118,7 @@ std::vector<std::string> misses_of_mixing(const Product& product, const Standard
   return misses;
 }
 
-std::optional<std::string> miss_of(const Product& product, const Law& law, const Standard& standard,
+std::optional<std::string> miss_of(const Product& product, const Standard& standard,
                                    const Limit& limit) {
   const std::string what =
       limit.property ? std::string(language::name_of(*limit.property)) : limit.share_of.name;
@@ -134,7 +133,7 @@ std::optional<std::string> miss_of(const Product& product, const Law& law, const
   if (limit.has_low) {
     double least = limit.range.low.to_double();
     if (!limit.property) {
-      least = least_for(product, limit, law, standard).in_unit();
+      least = least_for(product, limit, standard).in_unit();
     }
     if (value.low.to_double() < least - rounding) {
       return fmt::format("{} of {} may be as little as {}, and {} is asked", what,
@@ -152,17 +151,35 @@ std::optional<std::string> miss_of(const Product& product, const Law& law, const
   return std::nullopt;
 }
 
+// Since the dawn of time, where it does not say.
+Date begin_of(const Standard& standard) {
+  return standard.as_of ? first_day_of(*standard.as_of) : Date{};
+}
+
+// Nothing where every standard of the name began later.
+const Standard* in_force(const language::Program& program, std::string_view place,
+                         const std::string& reserved, const std::optional<Date>& as_of) {
+  const Standard* latest = nullptr;
+  for (const Standard& each : program.standards) {
+    if (each.place != place || each.reserved_name != reserved) continue;
+    if (as_of && last_day_of(*as_of) < begin_of(each)) continue;
+    if (latest == nullptr || begin_of(*latest) <= begin_of(each)) latest = &each;
+  }
+  return latest;
+}
+
 }  // namespace
 
 Share least_of(const language::Program& program, const std::vector<Used>& counted,
-               std::string_view law, std::string_view standard, Share general) {
+               const Standard& standard, Share general) {
   std::vector<science::FruitMinimum> fruits;
   for (const Used& each : counted) {
     science::FruitMinimum fruit{kilograms(each.weight), general};
     const language::Ingredient& ingredient = program[each.ingredient];
     for (const language::LeastFruit& row : language::least_fruits()) {
-      if (is_named(ingredient, row.fruit) && row.law == law && row.standard == standard)
-        fruit.minimum = row.least;
+      const bool of_this = row.law == standard.place && row.standard == standard.name &&
+                           is_since(standard, row.since);
+      if (of_this && is_named(ingredient, row.fruit)) fruit.minimum = row.least;
     }
     fruits.push_back(fruit);
   }
@@ -170,8 +187,12 @@ Share least_of(const language::Program& program, const std::vector<Used>& counte
   return least ? least.value() : general;
 }
 
+bool is_since(const Standard& standard, int year) {
+  return standard.as_of && standard.as_of->year == year;
+}
+
 std::optional<Judgement> judge_name(const Product& product, const std::string& title,
-                                    const Law& law) {
+                                    const Law& law, const std::optional<Date>& as_of) {
   std::optional<Judgement> found;
   const auto longer = [&](const std::string& name) {
     return holds_words(title, name) && (!found || name.size() > found->name.size());
@@ -182,21 +203,26 @@ std::optional<Judgement> judge_name(const Product& product, const std::string& t
       found = Judgement{name, nullptr, {"what the law asks of it is not in this library"}, Mass()};
     }
   }
-  const Standard* chosen = nullptr;
   for (const Standard& standard : product.program.standards) {
     if (standard.place != law.name || standard.reserved_name.empty()) continue;
     if (!longer(standard.reserved_name)) continue;
-    found = Judgement{standard.reserved_name, &standard, {}, Mass()};
-    chosen = &standard;
+    found = Judgement{standard.reserved_name, nullptr, {}, Mass()};
   }
-  if (chosen == nullptr || found->standard == nullptr) return found;
+  if (!found || !found->unmet.empty()) return found;
+  const Standard* chosen = in_force(product.program, law.name, found->name, as_of);
+  if (chosen == nullptr) {
+    found->unmet = {
+        fmt::format("what the law asked of it then ({}) is not in this library", text_of(*as_of))};
+    return found;
+  }
+  found->standard = chosen;
   for (const Limit& limit : chosen->limits) {
     if (!limit.property && limit.has_low) {
       const auto counted = counted_for(product, limit);
       for (const Used& each : counted) found->fruit += each.weight;
       found->unmet = misses_of_mixing(product, *chosen, counted);
     }
-    if (auto miss = miss_of(product, law, *chosen, limit)) found->unmet.push_back(*miss);
+    if (auto miss = miss_of(product, *chosen, limit)) found->unmet.push_back(*miss);
   }
   return found;
 }

@@ -29,12 +29,16 @@ struct Judgement {
 
 // The longest reserved name of the place in the title; nothing where there is none. Every limit is
 // held against the unfavourable end; what cannot be worked out is not met.
+// By the standard in force on a day; without one, by the latest.
 std::optional<Judgement> judge_name(const Product& product, const std::string& title,
-                                    const language::Law& law);
+                                    const language::Law& law, const std::optional<Date>& as_of);
+
+// Whether it is the standard of this year.
+bool is_since(const language::Standard& standard, int year);
 
 // The least that a standard asks of a class, where it asks less of some fruits: in proportion to
 // the weights. `general` where no fruit has a least of its own.
 Share least_of(const language::Program& program, const std::vector<Used>& counted,
-               std::string_view law, std::string_view standard, Share general);
+               const language::Standard& standard, Share general);
 
 }  // namespace maslin::label

@@ -128,8 +128,8 @@ template <class Archive>
 void describe(Archive& a, Ingredient& x) {
   pass_all(a, x.name, x.also, x.parents, x.composition, x.ph, x.edible, x.density, x.piece,
            x.acidity, x.soluble_solids, x.total_solids, x.ash_alkalinity, x.pungency, x.raw,
-           x.boil_first, x.raw_reason, x.allergens_stated, x.allergens, x.notes, x.sources,
-           x.composition_origin, x.span, x.composition_span);
+           x.boil_first, x.raw_reason, x.allergens_stated, x.allergens, x.compound, x.made_of,
+           x.notes, x.sources, x.composition_origin, x.span, x.composition_span);
 }
 template <class Archive>
 void describe(Archive& a, Target& x) {

@@ -36,13 +36,12 @@ constexpr double per_kilogram = 1e-3;  // of grams
 #define MASLIN_UNMIXED(...)
 #define MASLIN_RESERVED(...)
 #define MASLIN_ASKED(...)
-#define MASLIN_COMPOUND(...)
 
 const std::vector<Law>& laws() {
   static const std::vector<Law> all = {
 #undef MASLIN_LAW
-#define MASLIN_LAW(name, water, quantities, table, ounces, sulphites, source) \
-  {name, percent(water), quantities, table, ounces, Share((sulphites)*per_million), source},
+#define MASLIN_LAW(name, water, quantities, table, ounces, sulphites, since, source) \
+  {name, percent(water), quantities, table, ounces, Share((sulphites)*per_million), since, source},
 #include "language/laws.def"
 #undef MASLIN_LAW
 #define MASLIN_LAW(...)
@@ -64,8 +63,8 @@ const std::vector<AllergenKind>& allergen_kinds() {
 const std::vector<LeastFruit>& least_fruits() {
   static const std::vector<LeastFruit> all = {
 #undef MASLIN_LEAST_FRUIT
-#define MASLIN_LEAST_FRUIT(law, standard, fruit, grams, source) \
-  {law, standard, fruit, Share((grams)*per_kilogram)},
+#define MASLIN_LEAST_FRUIT(law, standard, since, fruit, grams, source) \
+  {law, standard, since, fruit, Share((grams)*per_kilogram)},
 #include "language/laws.def"
 #undef MASLIN_LEAST_FRUIT
 #define MASLIN_LEAST_FRUIT(...)
@@ -98,21 +97,12 @@ const std::vector<ReservedName>& reserved_names() {
 const std::vector<Asked>& asked() {
   static const std::vector<Asked> all = {
 #undef MASLIN_ASKED
-#define MASLIN_ASKED(law, standard, what, why) {law, standard, what, why},
+#define MASLIN_ASKED(law, standard, since, what, why) {law, standard, since, what, why},
 #include "language/laws.def"
 #undef MASLIN_ASKED
 #define MASLIN_ASKED(...)
   };
   return all;
-}
-
-bool is_compound(std::string_view ingredient) {
-#undef MASLIN_COMPOUND
-#define MASLIN_COMPOUND(name) \
-  if (ingredient == (name)) return true;
-#include "language/laws.def"
-#undef MASLIN_COMPOUND
-  return false;
 }
 
 #undef MASLIN_LAW

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "base/date.hpp"
 #include "quantity/real.hpp"
 
 namespace maslin::language {
@@ -21,6 +22,7 @@ struct AllergenKind {
 struct LeastFruit {
   std::string_view law;
   std::string_view standard;
+  int since = 0;  // year of the standard it belongs to
   std::string_view fruit;
   Share least;  // of the finished product
 };
@@ -40,6 +42,7 @@ struct ReservedName {
 struct Asked {
   std::string_view law;
   std::string_view standard;  // the one whose name the food bears; empty: asked of every food
+  int since = 0;              // year of that standard
   std::string_view what;
   std::string_view why;
 };
@@ -51,6 +54,7 @@ struct Law {
   bool table_per_100_g = false;  // nutrition
   bool says_ounces = false;      // net weight, beside grams
   Share sulphites;               // declared above this, as sulphur dioxide
+  Date since;                    // no table is here of what it asked before
   std::string_view source;
 };
 
@@ -71,6 +75,5 @@ const std::vector<LeastFruit>& least_fruits();
 const std::vector<UnmixedFruit>& unmixed_fruits();
 const std::vector<ReservedName>& reserved_names();
 const std::vector<Asked>& asked();
-bool is_compound(std::string_view ingredient);
 
 }  // namespace maslin::language

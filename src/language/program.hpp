@@ -9,6 +9,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "base/date.hpp"
 #include "base/id.hpp"
 #include "language/equipment.hpp"
 #include "language/method.hpp"
@@ -25,6 +26,7 @@ struct IngredientTag {};
 struct FrameworkTag {};
 struct BasketTag {};
 struct KitchenTag {};
+struct BatchTag {};
 struct RouteTag {};
 using UnitId = Id<UnitTag>;
 using ClassId = Id<ClassTag>;
@@ -32,6 +34,7 @@ using IngredientId = Id<IngredientTag>;
 using FrameworkId = Id<FrameworkTag>;
 using BasketId = Id<BasketTag>;
 using KitchenId = Id<KitchenTag>;
+using BatchId = Id<BatchTag>;
 using RouteId = Id<RouteTag>;
 
 // A published or measured figure: a range, where it stands, and where it comes from.
@@ -113,6 +116,8 @@ struct Ingredient {
   std::string raw_reason;
   bool allergens_stated = false;
   std::vector<std::string> allergens;
+  bool compound = false;             // sold as a mixture: what is in it stands on its packet
+  std::vector<std::string> made_of;  // in descending order, where its entry says so
   std::vector<std::string> notes;
   std::vector<std::string> sources;
   std::string composition_origin;
@@ -259,8 +264,8 @@ struct LiquorFloor {
 // A way of keeping, with floors that no framework loosens.
 struct Route {
   std::string name;
-  std::string place;              // where its rules hold; empty: not of one place
-  std::optional<Rational> as_of;  // the year of its rules
+  std::string place;          // where its rules hold; empty: not of one place
+  std::optional<Date> as_of;  // since when its rules hold, or the year they are of
   std::vector<Limit> floors;
   std::vector<ToRead> readings;
   std::vector<Refusal> refusals;
@@ -277,7 +282,7 @@ struct Route {
 struct Standard {
   std::string name;
   std::string place;
-  std::optional<Rational> as_of;
+  std::optional<Date> as_of;  // since when it asks that; nothing: not said
   std::string reserved_name;  // empty: it reserves none
   std::vector<Limit> limits;
   std::vector<std::string> notes;
@@ -390,8 +395,49 @@ struct Kitchen {
   std::optional<Hob> hob;
   std::optional<Length> altitude;
   std::vector<JarStock> jars;
-  std::string law;  // the name of one in `law.hpp`; empty: not said
+  std::string law;                // the name of one in `law.hpp`; empty: not said
+  std::optional<Date> law_as_of;  // the day its law is wanted of; nothing: the latest
   Span span;
+  bool poisoned = false;
+};
+
+// A figure read of a boil.
+struct Measurement {
+  std::string figure;
+  Rational value;  // base units
+  Dimension dimension;
+  bool with_pan = false;           // the pan stood on the scales with it
+  std::string means;               // "meter"; empty: not said
+  std::optional<Rational> off_by;  // of what it was read with, as the cook states it
+  std::vector<Rational> buffers;   // pH that a meter was set with
+  Span span;
+};
+
+struct Reading {
+  std::optional<Duration> after_filling;  // nothing: while it boils, or not said
+  std::vector<Measurement> figures;
+  bool seals_looked_at = false;
+  bool all_sealed = false;
+  Span span;
+};
+
+struct Boil {
+  long number = 1;
+  std::vector<Line> used;  // a weight of nothing: none of it was
+  std::vector<Reading> readings;
+  std::vector<JarStock> filled;
+  std::optional<Temperature> filled_at;
+  Span span;
+};
+
+// What was made, boil by boil, as it was written down.
+struct Batch {
+  std::string name;
+  FrameworkId framework;
+  std::optional<Rational> version;  // of the framework; nothing: not said
+  std::vector<Boil> boils;
+  Span span;  // of the name
+  Span version_span;
   bool poisoned = false;
 };
 
@@ -402,6 +448,7 @@ struct Program {
   std::vector<Framework> frameworks;
   std::vector<Basket> baskets;
   std::vector<Kitchen> kitchens;
+  std::vector<Batch> batches;
   std::vector<Route> routes;
   std::vector<Standard> standards;
   std::vector<std::vector<bool>> classes_of;  // for each ingredient, whether it is of each class
@@ -419,6 +466,7 @@ struct Program {
   const Framework& operator[](FrameworkId id) const { return frameworks[id.index]; }
   const Basket& operator[](BasketId id) const { return baskets[id.index]; }
   const Kitchen& operator[](KitchenId id) const { return kitchens[id.index]; }
+  const Batch& operator[](BatchId id) const { return batches[id.index]; }
   const Route& operator[](RouteId id) const { return routes[id.index]; }
 };
 

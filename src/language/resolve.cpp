@@ -134,7 +134,8 @@ class Resolver {
         program.standards.push_back(resolve_standard(context_, item));
         break;
       case Kind::batch:
-        check_names_within(context_, item);
+        program.batches.emplace_back();
+        resolve_batch(context_, item, program.batches.back());
         break;
       default:
         break;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Baskets, and the lines that they and stores are made of.
+// Baskets, and the lines that they, stores and what went into a boil are made of.
 #include <fmt/format.h>
 
 #include "language/amounts.hpp"
@@ -22,7 +22,7 @@ std::string grams(const Rational& weight) { return weight.to_decimal(1) + " g"; 
 
 class LineReader {
  public:
-  LineReader(Context& context, View view) : context_(context), view_(view) {}
+  LineReader(Context& context, View view, LineOf of) : context_(context), view_(view), of_(of) {}
 
   std::optional<Line> read() {
     const View counted = view_.child(Kind::counted);
@@ -344,8 +344,10 @@ class LineReader {
 
   bool check_amount() {
     if (is_absurd(line_.at_most, line_.at_most_span)) return false;
+    if (of_ == LineOf::batch && report_not_used()) return false;
     if (!line_.weight) return check_purchase();
     if (is_absurd(line_.weight, line_.amount_span)) return false;
+    if (of_ == LineOf::batch && line_.weight->is_zero()) return true;
     if (!line_.weight->is_positive()) {
       context_
           .report(Code::nothing_there, line_.amount_span,
@@ -374,6 +376,19 @@ class LineReader {
     return check_strength();
   }
 
+  // What is to be bought went into no boil.
+  bool report_not_used() {
+    for (const Kind kind : {Kind::to_buy, Kind::at_most, Kind::use_first}) {
+      if (!view_.has(kind)) continue;
+      context_
+          .report(Code::misplaced_clause, view_.child(kind).span(),
+                  "a line here says what went in, not what there is or is to be had")
+          .with_mend("write the weight that went in: `apple 1.805 kg prepared`");
+      return true;
+    }
+    return false;
+  }
+
   bool check_purchase() {
     for (const Kind kind : {Kind::trim, Kind::spoiled, Kind::keep_back}) {
       if (!view_.has(kind)) continue;
@@ -387,7 +402,8 @@ class LineReader {
   }
 
   bool check_strength() {
-    if (line_.acidity || !needs_strength(ingredient())) return true;
+    const bool known = line_.acidity || of_ == LineOf::batch;
+    if (known || !needs_strength(ingredient())) return true;
     const Span after{view_.span().file, view_.span().end, view_.span().end};
     context_
         .report(Code::missing_strength, line_.span,
@@ -400,6 +416,7 @@ class LineReader {
 
   Context& context_;
   View view_;
+  LineOf of_;
   Line line_;
 };
 
@@ -417,11 +434,7 @@ std::string title_of(View declaration, std::string_view keyword) {
   return std::string(keyword);
 }
 
-std::optional<Line> resolve_line(Context& context, View line) {
-  return LineReader(context, line).read();
-}
-
-bool resolve_lines(Context& context, View block, std::vector<Line>& lines) {
+bool resolve_lines(Context& context, View block, std::vector<Line>& lines, LineOf of) {
   bool good = true;
   std::size_t lots = 0;
   for (const View child : block) {
@@ -434,7 +447,7 @@ bool resolve_lines(Context& context, View block, std::vector<Line>& lines) {
           .with_mend("write lots of one kind as one, or name another file");
       return false;
     }
-    if (auto line = resolve_line(context, child)) {
+    if (auto line = LineReader(context, child, of).read()) {
       lines.push_back(std::move(*line));
     } else {
       good = false;
@@ -451,31 +464,7 @@ void resolve_basket(Context& context, View declaration, Basket& result) {
   const std::string_view before = declaration.tree().text.substr(0, result.close.begin);
   const std::size_t last = before.find_last_not_of(" \t");
   result.close_on_own_line = last != std::string_view::npos && before[last] == '\n';
-  if (!resolve_lines(context, block, result.lines)) result.poisoned = true;
-}
-
-void check_names_within(Context& context, View declaration) {
-  if (declaration.is(Kind::batch)) {
-    const View name = declaration.child(Kind::name);
-    if (context.names.frameworks.find(normal_name(name)) == nullptr) {
-      context.report(Code::unknown_name, name.span(),
-                     fmt::format("no framework is named `{}`", normal_name(name)));
-    }
-  }
-  std::vector<View> open = {declaration};
-  while (!open.empty()) {
-    const View view = open.back();
-    open.pop_back();
-    for (const View child : view) {
-      if (child.is(Kind::basket_line)) {
-        (void)resolve_line(context, child);
-      } else if (child.is(Kind::quantity)) {
-        (void)read_quantity(context, child);
-      } else {
-        open.push_back(child);
-      }
-    }
-  }
+  if (!resolve_lines(context, block, result.lines, LineOf::stock)) result.poisoned = true;
 }
 
 }  // namespace maslin::language

@@ -440,6 +440,8 @@ class FrameworkReader {
   Framework& result_;
 };
 
+}  // namespace
+
 void report_unknown_framework(Context& context, View name) {
   const std::string wanted = normal_name(name);
   auto& found = context.report(Code::unknown_name, name.span(),
@@ -452,8 +454,6 @@ void report_unknown_framework(Context& context, View name) {
   found.with_mend(fmt::format("did you mean `{}`?", near[0]));
   found.with_fix({Fix::Kind::suggested, "write `" + near[0] + "`", {{name.span(), near[0]}}});
 }
-
-}  // namespace
 
 void declare_frameworks(Context& context, View file) {
   for (const View item : file) {

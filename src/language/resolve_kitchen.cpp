@@ -122,7 +122,7 @@ class KitchenReader {
         read_store(statement);
         break;
       case Kind::law:
-        read_law(text_child(statement));
+        read_law(statement);
         break;
       case Kind::bad_item:
         result_.poisoned = true;
@@ -132,15 +132,30 @@ class KitchenReader {
     }
   }
 
-  void read_law(View text) {
+  void read_law(View statement) {
+    const View text = text_child(statement);
     result_.law = text_of(text);
-    if (law_named(result_.law) != nullptr) return;
+    if (!read_as_of(context_, statement, result_.law_as_of)) result_.poisoned = true;
+    if (const Law* law = law_named(result_.law)) {
+      check_date(*law, statement.child(Kind::as_of));
+      return;
+    }
     context_
         .report(Code::unknown_law, text.span(),
                 fmt::format("no law is known by the name `{}`", result_.law))
         .with_why("what a label has to say differs from place to place")
         .with_mend(fmt::format("one of {}", known_laws()))
         .with_mend("leave the line out: the label then leaves blank what a law may ask");
+    result_.poisoned = true;
+  }
+
+  void check_date(const Law& law, View as_of) {
+    if (!result_.law_as_of || !(last_day_of(*result_.law_as_of) < law.since)) return;
+    context_
+        .report(Code::law_too_early, as_of.span(),
+                fmt::format("what the law of {} asked of a label then is not known here", law.name))
+        .with_why(fmt::format("the table begins with {}", text_of(law.since)))
+        .with_mend("leave the date out: the latest that is known is taken");
     result_.poisoned = true;
   }
 
@@ -266,7 +281,7 @@ class KitchenReader {
   void read_store(View statement) {
     const View block = statement.child(Kind::basket_block);
     result_.store_close = close_of(block);
-    if (!resolve_lines(context_, block, result_.store)) result_.poisoned = true;
+    if (!resolve_lines(context_, block, result_.store, LineOf::stock)) result_.poisoned = true;
   }
 
   Context& context_;

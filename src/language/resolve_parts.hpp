@@ -23,11 +23,13 @@ void find_parent(Context& context, syntax::View declaration, Framework& result);
 void resolve_framework(Context& context, syntax::View declaration, Framework& result);
 void resolve_basket(Context& context, syntax::View declaration, Basket& result);
 void resolve_kitchen(Context& context, syntax::View declaration, Kitchen& result);
-// A line of a basket or a store; nothing after a report.
-std::optional<Line> resolve_line(Context& context, syntax::View line);
-// The lines of a basket or store; false where one of them could not be understood, or there are
-// more than are taken.
-bool resolve_lines(Context& context, syntax::View block, std::vector<Line>& lines);
+void resolve_batch(Context& context, syntax::View declaration, Batch& result);
+// What a line tells: what there is, or what went into a boil. Of that there may be none, and its
+// strength stands on the line it was taken from.
+enum class LineOf : std::uint8_t { stock, batch };
+// The lines of a block; false where one of them could not be understood, or there are more than are
+// taken.
+bool resolve_lines(Context& context, syntax::View block, std::vector<Line>& lines, LineOf of);
 // `24 of 282 ml`; nothing after a report.
 std::optional<JarStock> read_jar_count(Context& context, syntax::View jar);
 // The place right before a block's closing brace, or its end where that is missing.
@@ -51,8 +53,9 @@ bool read_route_claim(Context& context, syntax::View claim, Framework& result);
 void check_claimed_processes(Context& context, std::size_t first_framework);
 // The floors of the routes that a framework claims become limits of its own.
 void take_on_floors(Program& program, std::size_t first_framework);
-// Batches: their names and quantities, for now.
-void check_names_within(Context& context, syntax::View declaration);
+void report_unknown_framework(Context& context, syntax::View name);
+// `as of 2018`, `as of 2026-06-14`: false after a report.
+bool read_as_of(Context& context, syntax::View statement, std::optional<Date>& result);
 
 // What a measure says it is a share of, or per.
 std::optional<Whole> read_whole(Context& context, const Measure& measure);

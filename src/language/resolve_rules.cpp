@@ -3,9 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 
-#include "language/readings.hpp"
+#include "language/readable.hpp"
 #include "language/resolve_parts.hpp"
 #include "language/values.hpp"
 
@@ -14,46 +13,6 @@ namespace {
 
 using syntax::Kind;
 using syntax::View;
-
-// What can be read of a batch, and what it is read in.
-struct Readable {
-  std::string_view name;
-  Dimension dimension;
-  bool has_bound = true;
-};
-const std::array<Readable, 8> readable = {{{"pH", dimensions::number},
-                                           {filling_temperature, dimensions::temperature},
-                                           {"storage temperature", dimensions::temperature},
-                                           {"soluble solids", dimensions::number},
-                                           {"salt", dimensions::number},
-                                           {"titratable acidity", dimensions::number},
-                                           {"water activity", dimensions::number},
-                                           {"seal", dimensions::number, false}}};
-
-const Readable* readable_named(std::string_view name) {
-  const auto* found = std::find_if(readable.begin(), readable.end(),
-                                   [&](const Readable& each) { return each.name == name; });
-  return found == readable.end() ? nullptr : found;
-}
-
-void report_unreadable(Context& context, View figure) {
-  const std::string name = normal_name(figure.text());
-  std::vector<std::string_view> known;
-  std::vector<std::string> all;
-  for (const Readable& each : readable) {
-    known.push_back(each.name);
-    all.emplace_back(each.name);
-  }
-  auto& found = context.report(Code::unknown_property, figure.span(),
-                               fmt::format("`{}` is nothing that is read of a batch", name));
-  const auto near = nearest(name, known, 1);
-  if (near.empty()) {
-    found.with_mend("what is read is " + one_of(all));
-    return;
-  }
-  found.with_mend(fmt::format("did you mean `{}`?", near[0]));
-  found.with_fix({Fix::Kind::suggested, "write `" + near[0] + "`", {{figure.span(), near[0]}}});
-}
 
 // `liquor acidity >= 5 %`: a floor of what is poured over a pack, not of the mix in the pan.
 bool is_of_liquor(View limit) {
@@ -73,9 +32,10 @@ class RuleReader {
     const View in = declaration_.child(Kind::in_place);
     return in ? text_of(text_child(in)) : std::string();
   }
-  std::optional<Rational> as_of() const {
-    const View as_of = declaration_.child(Kind::as_of);
-    return as_of ? read_number(context_, number_child(as_of)) : std::nullopt;
+  std::optional<Date> as_of() const {
+    std::optional<Date> date;
+    (void)read_as_of(context_, declaration_, date);
+    return date;
   }
   std::vector<Limit> limits(LimitOf of) const {
     std::vector<Limit> result;
@@ -136,12 +96,8 @@ bool read_bound(Context& context, View statement, const Readable& what, ToRead& 
 }
 
 std::optional<ToRead> read_reading(Context& context, View statement) {
-  const View figure = statement.child(Kind::figure);
-  const Readable* what = readable_named(normal_name(figure.text()));
-  if (what == nullptr) {
-    report_unreadable(context, figure);
-    return std::nullopt;
-  }
+  const Readable* what = read_readable(context, statement.child(Kind::figure), true);
+  if (what == nullptr) return std::nullopt;
   ToRead result;
   result.figure = what->name;
   result.dimension = what->dimension;
@@ -214,10 +170,18 @@ void report_unknown_route(Context& context, View name) {
 
 }  // namespace
 
-std::vector<std::string_view> reading_names() {
-  std::vector<std::string_view> names;
-  for (const Readable& each : readable) names.push_back(each.name);
-  return names;
+bool read_as_of(Context& context, View statement, std::optional<Date>& result) {
+  const View as_of = statement.child(Kind::as_of);
+  if (!as_of) return true;
+  View written = as_of.child(Kind::date);
+  if (!written) written = number_child(as_of);
+  result = date_from(written.text());
+  if (result) return true;
+  context
+      .report(Code::bad_date, written.span(),
+              fmt::format("`{}` is no year or day of the calendar", written.text()))
+      .with_mend("write the year, `as of 2018`, or the day, `as of 2026-06-14`");
+  return false;
 }
 
 void read_texts_into(View statement, std::vector<std::string>& texts) {
@@ -298,7 +262,8 @@ Standard resolve_standard(Context& context, View declaration) {
         .with_mend("write it in a `route`");
   });
   for (const Standard& other : context.program.standards) {
-    if (other.name != result.name || other.place != result.place) continue;
+    const bool same_day = other.as_of == result.as_of;
+    if (other.name != result.name || other.place != result.place || !same_day) continue;
     report_duplicate(context, Code::duplicate, "the standard", result.name, result.span,
                      other.span);
   }

@@ -341,6 +341,13 @@ void resolve_ingredient(Context& context, View declaration, Ingredient& result) 
       case Kind::allergen:
         read_allergens(statement, result);
         break;
+      case Kind::made_of:
+        result.compound = true;
+        read_also(statement, result.made_of);
+        break;
+      case Kind::compound:
+        result.compound = true;
+        break;
       case Kind::note:
         read_texts(statement, result.notes);
         break;

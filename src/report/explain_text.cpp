@@ -82,8 +82,8 @@ class Writer {
     for (const std::string& each : documentation_of(sources_, name)) line("  {}", each);
   }
 
-  std::string dated(const std::string& place, const std::optional<Rational>& as_of) const {
-    return place + (as_of ? (place.empty() ? "as of " : ", as of ") + as_of->to_decimal(0) : "");
+  std::string dated(const std::string& place, const std::optional<Date>& as_of) const {
+    return place + (as_of ? (place.empty() ? "as of " : ", as of ") + text_of(*as_of) : "");
   }
 
   void route(const language::Route& route) {
@@ -188,6 +188,9 @@ class Writer {
                      : found.allergens.empty() || found.allergens[0].empty()
                          ? "none known of the plain ingredient"
                          : joined(found.allergens));
+    if (found.compound) {
+      row("made of", found.made_of.empty() ? "not stated: read the packet" : joined(found.made_of));
+    }
     for (const std::string& note : found.notes) row("note", note);
     for (const std::string& source : found.sources) row("source", source);
   }

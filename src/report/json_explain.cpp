@@ -73,6 +73,7 @@ class Describer {
     }
     if (!found.raw_reason.empty()) json["raw_reason"] = printable(found.raw_reason);
     if (found.allergens_stated) json["allergens"] = allergens(found);
+    if (found.compound) json["made_of"] = texts_json(found.made_of);
     json["notes"] = texts_json(found.notes);
     json["sources"] = texts_json(found.sources);
     return json;
@@ -124,9 +125,9 @@ class Describer {
   }
 
   // Where its rules hold, and since when.
-  void add_place(Json& json, const std::string& place, const std::optional<Rational>& as_of) const {
+  void add_place(Json& json, const std::string& place, const std::optional<Date>& as_of) const {
     if (!place.empty()) json["rules_of"] = printable(place);
-    if (as_of) json["as_of"] = number_json(*as_of);
+    if (as_of) json["as_of"] = text_of(*as_of);
   }
 
   Json limits(const std::vector<language::Limit>& limits) const {

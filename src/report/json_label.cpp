@@ -64,11 +64,17 @@ Json card_json(const label::Label& label) {
   return json;
 }
 
-}  // namespace
+Json record_json(const label::Recorded& record) {
+  return {{"batch", printable(record.batch)},
+          {"boil", record.boil},
+          {"from_plan", texts_json(record.from_plan)}};
+}
 
 Json label_json(const label::Label& label) {
   Json json = Json::object();
+  if (label.record) json["record"] = record_json(*label.record);
   if (label.law != nullptr) json["law"] = label.law->name;
+  if (label.law_as_of) json["law_as_of"] = text_of(*label.law_as_of);
   if (label.name) json["name"] = printable(*label.name);
   json["ingredients"] = ingredients_json(label);
   json["quantities"] = texts_json(label.quantities);
@@ -76,12 +82,21 @@ Json label_json(const label::Label& label) {
   json["nutrition"] = nutrition_json(label);
   json["allergen_card"] = card_json(label);
   json["allergens_not_stated"] = texts_json(label.not_stated);
+  if (label.best_within) json["best_within_s"] = number_json(label.best_within->in_base());
   Json blanks = Json::array();
   for (const label::Blank& each : label.blanks) {
     blanks.push_back({{"what", printable(each.what)}, {"why", printable(each.why)}});
   }
   json["blanks"] = std::move(blanks);
   json["notes"] = texts_json(label.notes);
+  return json;
+}
+
+}  // namespace
+
+Json labels_json(const std::vector<label::Label>& labels) {
+  Json json = Json::array();
+  for (const label::Label& label : labels) json.push_back(label_json(label));
   return json;
 }
 

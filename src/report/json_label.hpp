@@ -8,6 +8,6 @@
 namespace maslin::report {
 
 // Labels and card in one. What is a blank on paper is not there, and listed under "blanks".
-nlohmann::ordered_json label_json(const label::Label& label);
+nlohmann::ordered_json labels_json(const std::vector<label::Label>& labels);
 
 }  // namespace maslin::report

@@ -53,7 +53,7 @@ class KeepingMaker {
     std::string text = fmt::format("Claimed: the route {}", route.name);
     if (!route.place.empty()) text += " (rules: " + route.place;
     if (route.as_of)
-      text += (route.place.empty() ? " (as of " : " as of ") + route.as_of->to_decimal(0);
+      text += (route.place.empty() ? " (as of " : " as of ") + text_of(*route.as_of);
     if (!route.place.empty() || route.as_of) text += ")";
     text += route.floors.empty()
                 ? ". It has no floor that can be worked out."

@@ -93,7 +93,7 @@ int rows_of(const label::Label& label) {
   double height = lines(ingredients_text(label), signs) * line;
   for (const std::string& each : label.quantities) height += lines(each, signs) * line;
   for (const std::string& each : keeping_lines(label)) height += lines(each, signs) * line;
-  height += lines("Lot: " + label::lot_mark(label, label.boils), signs) * line + line;
+  height += lines("Lot: " + label::lot_mark(label, label.lots.back().last), signs) * line + line;
   if (has_table(label)) height = std::max(height, table);
   height += edges + lines(label_title(label), signs_of_title) * title_line;
   for (int rows = 4; rows > 1; --rows) {
@@ -135,6 +135,7 @@ Element pages_of_labels(const label::Label& label, const std::vector<Cut>& cuts)
 
 Element for_the_maker(const label::Label& label, const std::string& how_many) {
   Element section = Element("section").with("class", "maker");
+  if (label.record) section.add(paragraph(record_line(label)));
   section.add(paragraph(how_many));
   section.add(Element("h2").say("To fill in"));
   std::vector<std::string> points;
@@ -156,40 +157,47 @@ std::string page_of(const std::string& title, const Element& main) {
 
 }  // namespace
 
-std::string label_html(const label::Label& label) {
-  const std::string title = "Labels: " + label_title(label);
-  std::vector<Cut> cuts = cuts_of(label, false);
-  std::string how_many = cuts.size() == 1
-                             ? "One label to cut out."
-                             : fmt::format("{} labels to cut out, one for every jar.", cuts.size());
-  if (cuts.size() > most_labels) {
-    how_many = fmt::format(
-        "{} jars are too many to print here: one label of each kind is below. "
-        "The text says how many of each.",
-        cuts.size());
-    cuts = cuts_of(label, true);
-    if (cuts.size() > most_labels) {
-      how_many += fmt::format(" Only the first {} kinds are.", most_labels);
-      cuts.resize(most_labels);
-    }
-  }
-  Element main("main");
-  main.add(Element("h1").say(title)).add(for_the_maker(label, how_many));
-  return page_of(title, main.add(pages_of_labels(label, cuts)));
-}
-
-std::string card_html(const label::Label& label) {
-  const std::string title = "Allergens: " + label_title(label);
-  Element list("ul");
-  for (const label::CardRow& row : label.card) {
-    Element point("li");
-    add_line(point, card_line(label, row));
-    list.add(point);
-  }
+std::string label_html(const std::vector<label::Label>& labels) {
+  const std::string title = "Labels: " + label_title(labels.front());
   Element main("main");
   main.add(Element("h1").say(title));
-  for (const std::string& note : card_notes(label)) main.add(paragraph(note));
-  return page_of(title, main.add(list).add(paragraph(law_line(label))));
+  for (const label::Label& label : labels) {
+    std::vector<Cut> cuts = cuts_of(label, false);
+    std::string how_many =
+        cuts.size() == 1 ? "One label to cut out."
+                         : fmt::format("{} labels to cut out, one for every jar.", cuts.size());
+    if (cuts.size() > most_labels / labels.size()) {
+      how_many = fmt::format(
+          "{} jars are too many to print here: one label of each kind is below. "
+          "The text says how many of each.",
+          cuts.size());
+      cuts = cuts_of(label, true);
+      if (cuts.size() > most_labels) {
+        how_many += fmt::format(" Only the first {} kinds are.", most_labels);
+        cuts.resize(most_labels);
+      }
+    }
+    main.add(for_the_maker(label, how_many)).add(pages_of_labels(label, cuts));
+  }
+  return page_of(title, main);
+}
+
+std::string card_html(const std::vector<label::Label>& labels) {
+  const std::string title = "Allergens: " + label_title(labels.front());
+  Element main("main");
+  main.add(Element("h1").say(title));
+  for (const label::Label& label : labels) {
+    Element list("ul");
+    for (const label::CardRow& row : label.card) {
+      Element point("li");
+      add_line(point, card_line(label, row));
+      list.add(point);
+    }
+    if (label.record) main.add(paragraph(record_line(label)));
+    for (const std::string& note : card_notes(label)) main.add(paragraph(note));
+    main.add(list).add(paragraph(law_line(label)));
+  }
+  return page_of(title, main);
 }
 
 }  // namespace maslin::report

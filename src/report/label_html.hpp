@@ -8,7 +8,7 @@
 
 namespace maslin::report {
 
-std::string label_html(const label::Label& label);
-std::string card_html(const label::Label& label);
+std::string label_html(const std::vector<label::Label>& labels);
+std::string card_html(const std::vector<label::Label>& labels);
 
 }  // namespace maslin::report

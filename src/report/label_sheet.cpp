@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "report/sheet.hpp"
+#include "report/words.hpp"
 
 namespace maslin::report {
 
@@ -23,10 +24,13 @@ LabelLine ingredient_line(const label::Label& label) {
   return line;
 }
 
-std::vector<std::string> keeping_lines(const label::Label&) {
-  return {fmt::format("Keep cold. Best before: {}", blank),
-          "Once opened, keep in the refrigerator and use soon.", fmt::format("Made: {}", blank),
-          fmt::format("Made by: {}", blank)};
+std::vector<std::string> keeping_lines(const label::Label& label) {
+  const std::string best = label.best_within
+                               ? fmt::format("Best before: {} ({} from the date made)", blank,
+                                             duration_text(*label.best_within))
+                               : fmt::format("Keep cold. Best before: {}", blank);
+  return {best, "Once opened, keep in the refrigerator and use soon.",
+          fmt::format("Made: {}", blank), fmt::format("Made by: {}", blank)};
 }
 
 std::string net_text(const label::Label& label, const std::optional<Mass>& net) {
@@ -52,9 +56,17 @@ std::vector<std::string> net_lines(const label::Label& label, const label::Lots&
   return lines;
 }
 
+std::string record_line(const label::Label& label) {
+  if (!label.record) return {};
+  return fmt::format("batch {}, boil {}: by what was used", label.record->batch,
+                     label.record->boil);
+}
+
 std::string law_line(const label::Label& label) {
   if (label.law == nullptr) return "law: none given";
-  return fmt::format("law: {} ({})", label.law->name, label.law->source);
+  const std::string day =
+      label.law_as_of ? fmt::format(", as of {}", text_of(*label.law_as_of)) : "";
+  return fmt::format("law: {}{} ({})", label.law->name, day, label.law->source);
 }
 
 std::string nutrition_title(const label::Label& label) {

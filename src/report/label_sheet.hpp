@@ -21,6 +21,8 @@ std::vector<std::string> keeping_lines(const label::Label& label);
 std::string net_text(const label::Label& label, const std::optional<Mass>& net);
 // "6 jars of 282 ml: net 301 g".
 std::vector<std::string> net_lines(const label::Label& label, const label::Lots& lots);
+// "batch 2026-10-10 a, boil 1: by what was used"; empty for a plan.
+std::string record_line(const label::Label& label);
 std::string law_line(const label::Label& label);
 std::string nutrition_title(const label::Label& label);
 

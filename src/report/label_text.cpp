@@ -69,11 +69,10 @@ Section nutrition_section(const label::Label& label) {
   return section;
 }
 
-}  // namespace
-
-std::string label_text(const label::Label& label) {
+std::string one_text(const label::Label& label) {
   Sheet sheet;
   sheet.title = label_title(label);
+  if (label.record) sheet.head.push_back(record_line(label));
   sheet.head.push_back(law_line(label));
   Section jar{"On every jar", {}, {}, {}, Topic::other};
   jar.paragraphs.push_back("Ingredients: " + plain(ingredient_line(label)) + ".");
@@ -91,15 +90,37 @@ std::string label_text(const label::Label& label) {
   return to_text(sheet);
 }
 
-std::string card_text(const label::Label& label) {
+std::string one_card(const label::Label& label) {
   Sheet sheet;
   sheet.title = "Allergens: " + label_title(label);
+  if (label.record) sheet.head.push_back(record_line(label));
   sheet.head.push_back(law_line(label));
   Section card{"What is stated of what is used", {}, {}, {}, Topic::other};
   for (const label::CardRow& row : label.card) card.points.push_back(plain(card_line(label, row)));
   card.paragraphs = card_notes(label);
   sheet.sections.push_back(std::move(card));
   return to_text(sheet);
+}
+
+// One below the other.
+template <class Print>
+std::string texts_of(const std::vector<label::Label>& labels, const Print& print) {
+  std::string text;
+  for (const label::Label& label : labels) {
+    if (!text.empty()) text += "\n";
+    text += print(label);
+  }
+  return text;
+}
+
+}  // namespace
+
+std::string label_text(const std::vector<label::Label>& labels) {
+  return texts_of(labels, one_text);
+}
+
+std::string card_text(const std::vector<label::Label>& labels) {
+  return texts_of(labels, one_card);
 }
 
 }  // namespace maslin::report

@@ -8,7 +8,7 @@
 
 namespace maslin::report {
 
-std::string label_text(const label::Label& label);
-std::string card_text(const label::Label& label);
+std::string label_text(const std::vector<label::Label>& labels);
+std::string card_text(const std::vector<label::Label>& labels);
 
 }  // namespace maslin::report

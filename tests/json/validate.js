@@ -32,9 +32,9 @@ const needed = [
   '/blend/rows/*/terms/*/coefficient', '/blend/objectives/*/direction', '/check/frameworks',
   '/check/not_checked', '/explain/found', '/explain/ingredient/classes', '/explain/class/members',
   '/explain/framework/shares', '/explain/unit/name', '/explain/diagnostic/summary',
-  '/label/ingredients/*/emphasised',
-  '/label/lots/*/mark', '/label/lots/*/jars/*/count', '/label/nutrition/*/what',
-  '/label/allergen_card/*/in', '/label/allergens_not_stated', '/label/blanks/*/why', '/label/notes',
+  '/labels/*/ingredients/*/emphasised',
+  '/labels/*/lots/*/mark', '/labels/*/lots/*/jars/*/count', '/labels/*/nutrition/*/what',
+  '/labels/*/allergen_card/*/in', '/labels/*/allergens_not_stated', '/labels/*/blanks/*/why', '/labels/*/notes',
   '/mended/files', '/usage/message',
 ];
 const seen = new Map(needed.map((name) => [name, 0]));

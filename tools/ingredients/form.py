@@ -42,6 +42,7 @@ def ingredient(topic, name, classes, also="", keys="", pH=None, allergen="none",
         "leave": [], "acid": None, "acids_from_table": True, "parts": [], "parts_from": None,
         "edible": None, "density": None, "piece": None, "raw": [], "notes": [], "sources": [],
         "pungency": None, "starch_by_difference": False, "salted": False, "rest": None,
+        "compound": False,
     }
     unknown = set(more) - set(entry)
     assert not unknown, (name, unknown)

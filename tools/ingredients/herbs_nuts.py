@@ -122,14 +122,14 @@ ingredient(
 ingredient(
     "thickeners", "pectin powder", "thickener",
     "dry pectin, powdered pectin, pectine en poudre, Pektinpulver, pectina", "pectin-dry",
-    allergen="not stated",
+    allergen="not stated", compound=True,
     notes=["The mixture sold for jam, without sugar. Kinds set in different ways: the packet "
            "says."])
 
 ingredient(
     "thickeners", "liquid pectin", "thickener",
     "liquid pectins, pectine liquide, flüssiges Pektin, pectina líquida", "pectin-liquid",
-    allergen="not stated", density=("1", "1.03", "from memory"))
+    allergen="not stated", compound=True, density=("1", "1.03", "from memory"))
 
 ingredient(
     "thickeners", "gelatine", "thickener",

@@ -148,7 +148,8 @@ ingredient(
 ingredient(
     "seasonings", "soy sauce", "seasoning, liquid",
     "soy sauces, soya sauce, shoyu, sauce soja, Sojasauce, Sojasoße, salsa de soja", "soy-sauce",
-    pH=[("4.4", "5.4", FDA_MEMORY)], allergen="soya, wheat", density="soy-sauce:tsp|tbsp|cup",
+    pH=[("4.4", "5.4", FDA_MEMORY)], allergen="soya, wheat", compound=True,
+    density="soy-sauce:tsp|tbsp|cup",
     salted=True, leave=["starch"],
     notes=["The kind of soya and wheat."])
 
@@ -156,7 +157,7 @@ ingredient(
     "seasonings", "prepared mustard", "seasoning",
     "made mustard, Dijon mustard, yellow mustard sauce, moutarde, Senf, mostaza",
     "mustard-prepared",
-    pH=[("3.55", "6", FDA_MEMORY)], allergen="mustard", density="mustard-prepared:(tsp|cup).*",
+    pH=[("3.55", "6", FDA_MEMORY)], allergen="mustard", compound=True, density="mustard-prepared:(tsp|cup).*",
     salted=True, acids_from_table=False, acid=("acetic acid", "0", "1.82"),
     parts_from="acetic acid: from none up to Ciqual's acids, counted as vinegar",
     notes=["Mild and sharp kinds together, so the ranges are wide. Its vinegar flavours and is not "

@@ -116,7 +116,7 @@ ingredient(
 ingredient(
     "spices", "curry powder", "warm spice, hot spice",
     "curry powders, curry en poudre, Currypulver",
-    "curry-powder", allergen="not stated", density="curry-powder:tsp|tbsp",
+    "curry-powder", allergen="not stated", compound=True, density="curry-powder:tsp|tbsp",
     notes=["A mixture: mustard, celery and more may be in it, the label says."])
 
 ingredient(
@@ -202,7 +202,7 @@ ingredient(
 ingredient(
     "spices", "chilli seasoning", "hot spice",
     "chilli seasonings, chili seasoning, chilli powder blend, chili powder blend",
-    "chilli-powder-blend", allergen="not stated", density="chilli-powder-blend:tsp|tbsp",
+    "chilli-powder-blend", allergen="not stated", compound=True, density="chilli-powder-blend:tsp|tbsp",
     salted=True, leave=["organic acids"], pungency=ANY_POD,
     notes=["The American mixture of chilli, cumin, oregano, garlic and salt. In Britain `chilli "
            "powder` is chilli alone: see cayenne."])
@@ -237,14 +237,14 @@ ingredient(
 ingredient(
     "spices", "pickling spice", "spice",
     "pickling spices, mixed pickling spice, épices à marinade, Einlegegewürz, Gurkengewürz",
-    allergen="not stated", density=("0.35", "0.5", "from memory"),
+    allergen="not stated", compound=True, density=("0.35", "0.5", "from memory"),
     notes=["A mixture of whole spices: mustard and celery are in most of them, the label says. No "
            "table has it."])
 
 ingredient(
     "spices", "mixed spice", "warm spice",
     "mixed spices, pudding spice, pumpkin pie spice, quatre-épices", allergen="not stated",
-    density=("0.38", "0.5", "from memory"),
+    compound=True, density=("0.38", "0.5", "from memory"),
     notes=["A mixture of ground warm spices, which differs from maker to maker. No table has it."])
 
 ingredient(
