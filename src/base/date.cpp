@@ -3,6 +3,7 @@
 
 #include <array>
 #include <charconv>
+#include <cstddef>
 
 namespace maslin {
 namespace {

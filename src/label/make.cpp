@@ -218,11 +218,7 @@ class Maker {
 
   // ---- Nutrition and weight -------------------------------------------------------------------
 
-  void add_nutrition() {
-    if (ferments(framework_.method)) {
-      blank("nutrition", "what ferments uses up sugars: no table says how much");
-      return;
-    }
+  science::Computed<language::Contents> contents_of_it() const {
     std::vector<language::InPan> parts;
     constexpr double grams_in_kilogram = 1000;
     for (const plan::TakenId& id : plan::all_taken(draft_)) {
@@ -232,7 +228,15 @@ class Maker {
                        {id.list, taken.slot}});
     }
     const Kilogram finished(middle_finished().to_double() / grams_in_kilogram);
-    const auto contents = language::Contents::of(program_, framework_, parts, finished);
+    return language::Contents::of(program_, framework_, parts, finished);
+  }
+
+  void add_nutrition() {
+    if (ferments(framework_.method)) {
+      blank("nutrition", "what ferments uses up sugars: no table says how much");
+      return;
+    }
+    const auto contents = contents_of_it();
     if (!contents) {
       blank("nutrition", "it could not be worked out");
       return;
@@ -336,6 +340,10 @@ class Maker {
                 joined(readings.missing.empty() ? asked_figures() : readings.missing));
       return;
     }
+    if (const auto missed = floors_missed(); !missed.empty()) {
+      blank("best before", "no months, by what was used: " + joined(missed));
+      return;
+    }
     label_.notes.push_back(fmt::format("Readings complete: {}. The months are the author's claim.",
                                        joined(readings.shown)));
     blank("released by", "readings release nothing: a person puts their name to it");
@@ -345,6 +353,43 @@ class Maker {
     }
     label_.best_within = framework_.best_within->low;
     blank("best before", "counted from the date made");
+  }
+
+  // Floors of the routes that nobody reads are held against what was used, not against the plan.
+  std::vector<std::string> floors_missed() const {
+    std::vector<std::string> missed;
+    const auto contents = contents_of_it();
+    for (const language::Limit& limit : framework_.limits) {
+      if (!limit.route.valid() || is_read(limit)) continue;
+      const std::string what(limit.property ? language::name_of(*limit.property)
+                                            : std::string_view(limit.share_of.name));
+      const bool computed = contents && limit.property && !is_linear(limit) && is_computed(limit);
+      const auto value = computed ? std::optional(contents->value_of(limit)) : std::nullopt;
+      if (!value || !*value) {
+        missed.push_back(what + " could not be worked out");
+      } else if ((limit.has_low && value->value().low < limit.range.low.to_double()) ||
+                 (limit.has_high && value->value().high > limit.range.high.to_double())) {
+        missed.push_back(
+            fmt::format("{} may be outside the floor of {}", what, program_[limit.route].name));
+      }
+    }
+    const bool packed =
+        has_step([](const auto& step) { return step.kind == language::StepKind::pack; });
+    for (const language::RouteClaim& claim : framework_.routes) {
+      if (packed && program_[claim.route].liquor) {
+        missed.emplace_back("how sour the liquor was is not worked out");
+      }
+    }
+    return missed;
+  }
+
+  // Whether the route asks for the figure itself, which counts for more than a calculation.
+  bool is_read(const language::Limit& limit) const {
+    const auto& readings = program_[limit.route].readings;
+    return limit.property &&
+           std::any_of(readings.begin(), readings.end(), [&](const language::ToRead& each) {
+             return each.figure == language::name_of(*limit.property);
+           });
   }
 
   const Program& program_;

@@ -200,7 +200,7 @@ class Reader {
       found.with_because(framework_.span, "of this framework");
       found.with_why(refusal != nullptr && !refusal->because.empty()
                          ? refusal->because
-                         : "a label of it would name what it is not made of");
+                         : "a label of it would be of something else than the framework describes");
       found.with_mend(
           "name what it was by the name the framework knows, or write a framework that takes it");
       good = false;

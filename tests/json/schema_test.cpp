@@ -51,6 +51,10 @@ std::vector<Case> cases() {
       {{"plan", "first.maslin", "tuesday.maslin", "--basket", hostile, "--json"}, 1},
       {{"label", "chutney.maslin", "october.maslin", "village_hall.maslin", "--json"}, 0},
       {{"label", "first.maslin", "tuesday.maslin", "--to", "json"}, 0},
+      {{"label", "chutney.maslin", "october.maslin", "village_hall.maslin", "made.maslin",
+        "--json"},
+       0},
+      {{"label", "chutney.maslin", "village_hall.maslin", "made.maslin", "--json"}, 1},
       {{"label", "first.maslin", "tuesday.maslin", "--to", "html", "--json"}, 2},
       {{"label", "first.maslin", "little.maslin", "--json", "--aim", "3 kg prepared"}, 1},
       {{"check", "chutney.maslin", "october.maslin", "village_hall.maslin", "--json"}, 0},
@@ -98,6 +102,9 @@ void write_inputs(const Folder& folder) {
                "  limits { soluble solids 30 .. 60 %; water >= 20 % }\n}\n"
                "basket { onion 1 kg prepared, at 0.8 per kg; apple 2 kg prepared }\n"
                "kitchen { pan 9 l; jars 9 of 282 ml at 0.5 each, 9 of 190 ml }\n");
+  folder.write("made.maslin",
+               "batch \"2026-10-10 a\" of village chutney version 1 {\n"
+               "  boil 1 { used { apple 1 kg prepared } filled at 88 °C { 2 of 282 ml } }\n}\n");
   folder.write("less.maslin",
                "basket {\n  apple 2.5 kg gross\n  onion 400 g prepared\n"
                "  beetroot 600 g prepared\n  raisin 500 g\n}\n");

@@ -32,7 +32,7 @@ const needed = [
   '/blend/rows/*/terms/*/coefficient', '/blend/objectives/*/direction', '/check/frameworks',
   '/check/not_checked', '/explain/found', '/explain/ingredient/classes', '/explain/class/members',
   '/explain/framework/shares', '/explain/unit/name', '/explain/diagnostic/summary',
-  '/labels/*/ingredients/*/emphasised',
+  '/labels/*/ingredients/*/emphasised', '/labels/*/record/from_plan',
   '/labels/*/lots/*/mark', '/labels/*/lots/*/jars/*/count', '/labels/*/nutrition/*/what',
   '/labels/*/allergen_card/*/in', '/labels/*/allergens_not_stated', '/labels/*/blanks/*/why', '/labels/*/notes',
   '/mended/files', '/usage/message',
