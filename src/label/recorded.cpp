@@ -181,7 +181,7 @@ class BoilBasis {
     Lots lots{boil_.number, boil_.number, {}};
     const FinishedMass middle = middle_of(basis_.finished);
     if (!boil_.filled.empty()) {
-      const Length headspace = plan::headspace_of(framework_.method).height;
+      const Length headspace = plan::headspace_of(program_, framework_).height;
       for (const plan::JarSize& size : plan::jar_sizes(boil_.filled, headspace)) {
         lots.jars.push_back(
             {size.holds, size.count, net_of(program_, basis_.draft, middle, size.fill)});

@@ -102,8 +102,11 @@ TEST(Processes, NoAmountsNoMinutes) {
     const language::Process* found =
         row_for(*route, "apple butter", Volume(Rational(quart ? 946 : 473)));
     ASSERT_NE(found, nullptr);
-    const long feet = std::stol(row.at("altitude"));
-    const auto time = time_at(*found, Length(Rational(Rational::Wide{feet * 3048}, 10)));
+    // A foot is 304.8 mm.
+    const long high = std::stol(row.at("altitude"));
+    const bool in_feet = row.at("altitude").find("ft") != std::string::npos;
+    const Rational each = in_feet ? Rational(Rational::Wide{3048}, 10) : Rational(1000);
+    const auto time = time_at(*found, Length(Rational(high) * each));
     ASSERT_TRUE(time.has_value());
     EXPECT_EQ((time->in_base() / Rational(60)).to_decimal(2), row.at("minutes"))
         << row.at("jar") << " at " << row.at("altitude");
