@@ -66,6 +66,20 @@ std::vector<IngredientId> without_composition(const Program& program, const Fram
   return lacking;
 }
 
+// Whether anything that may go in is wet: what is dissolved in water goes by it.
+bool holds_water(const Program& program, const Framework& framework) {
+  const Rational dry(Rational::Wide{2}, Rational::Wide{100});
+  const auto is_wet = [&](const auto& slot) {
+    const auto all = members(program, slot.target);
+    return std::any_of(all.begin(), all.end(), [&](IngredientId id) {
+      const auto water = figure_of(program[id], Property::water);
+      return !water || water->high > dry;
+    });
+  };
+  return std::any_of(framework.shares.begin(), framework.shares.end(), is_wet) ||
+         std::any_of(framework.additions.begin(), framework.additions.end(), is_wet);
+}
+
 // What is not linear goes by the whole composition. One report, however many limits do.
 bool check_compositions(const Program& program, const Framework& framework,
                         Diagnostics& diagnostics) {
@@ -75,6 +89,15 @@ bool check_compositions(const Program& program, const Framework& framework,
   }
   if (limits.empty()) return true;
   const auto lacking = without_composition(program, framework);
+  if (lacking.empty() && !holds_water(program, framework)) {
+    diagnostics
+        .report(Code::missing_figure, limits[0]->span,
+                fmt::format("nothing that goes in holds water, and a {} is of what is dissolved in "
+                            "it",
+                            name_of(*limits[0]->property)))
+        .with_mend("add what is wet: water, vinegar, fresh produce; or leave the limit out");
+    return false;
+  }
   if (lacking.empty()) return true;
   std::string names;
   for (const IngredientId id : lacking) {
