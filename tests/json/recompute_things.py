@@ -159,7 +159,8 @@ class Things:
                     self.call(other, found)
             elif line.words('composition'):
                 self.read_composition(line, found)
-            elif line.peek().value not in ('raw', 'allergen', 'note', 'source'):
+            elif line.peek().value not in ('raw', 'allergen', 'made', 'compound', 'note',
+                                               'source'):
                 self.read_figures(line, found)
 
     def read_composition(self, line, found):
