@@ -344,6 +344,16 @@ class Maker {
       blank("best before", "no months, by what was used: " + joined(missed));
       return;
     }
+    // How long jars lay in boiling water is no part of a record yet, and without those minutes the
+    // readings say too little.
+    for (const language::RouteClaim& claim : framework_.routes) {
+      const language::Route& route = program_[claim.route];
+      if (route.processes.empty()) continue;
+      blank("best before", fmt::format("no months: the minutes in boiling water that the route {} "
+                                       "goes by cannot be recorded",
+                                       route.name));
+      return;
+    }
     label_.notes.push_back(fmt::format("Readings complete: {}. The months are the author's claim.",
                                        joined(readings.shown)));
     blank("released by", "readings release nothing: a person puts their name to it");
