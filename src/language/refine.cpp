@@ -14,6 +14,11 @@ bool is_same(const Target& a, const Target& b) {
   return a.ingredient == b.ingredient && a.of_class == b.of_class;
 }
 
+// Where a method is empty, or was not understood, it has no place of its own.
+Span place_of_method(const Framework& framework) {
+  return framework.method.span.file.valid() ? framework.method.span : framework.span;
+}
+
 Diagnostic& report_wider(Context& context, Span span, std::string what, Span parent) {
   return context.report(Code::widens_parent, span, std::move(what))
       .with_because(parent, "the parent")
@@ -172,7 +177,7 @@ bool check_filling(Context& context, const Framework& parent, const Framework& c
   if (!asked || !asked->heat) return true;
   const auto& own = child.method.filling;
   if (own && own->heat && *own->heat >= *asked->heat) return true;
-  report_wider(context, own ? own->span : child.method.span,
+  report_wider(context, own ? own->span : place_of_method(child),
                own ? "this is filled less hot than the parent's" : "this method fills nothing hot",
                asked->span)
       .with_mend("fill as hot, or leave the method to the parent");
@@ -228,8 +233,8 @@ bool check_child(Context& context, const Framework& parent, const Framework& chi
     }
   }
   if (heated(child.method) < heated(parent.method)) {
-    report_wider(context, child.method.span, "this method cooks for less time than the parent's",
-                 parent.method.span)
+    report_wider(context, place_of_method(child),
+                 "this method cooks for less time than the parent's", parent.method.span)
         .with_mend("cook as long, or leave the method to the parent");
     good = false;
   }
