@@ -52,8 +52,7 @@ class KeepingMaker {
     const language::Route& route = program_[claim.route];
     std::string text = fmt::format("Claimed: the route {}", route.name);
     if (!route.place.empty()) text += " (rules: " + route.place;
-    if (route.as_of)
-      text += (route.place.empty() ? " (as of " : " as of ") + text_of(*route.as_of);
+    if (route.as_of) text += (route.place.empty() ? " (as of " : " as of ") + text_of(*route.as_of);
     if (!route.place.empty() || route.as_of) text += ")";
     text += route.floors.empty()
                 ? ". It has no floor that can be worked out."
